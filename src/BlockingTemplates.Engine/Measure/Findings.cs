@@ -1,0 +1,33 @@
+namespace BlockingTemplates.Engine.Measure;
+
+/// <summary>Problems and notes gathered while a project is read and planned, in the order found.</summary>
+public sealed class Findings
+{
+    private readonly List<Problem> _problems = [];
+    private readonly List<Note> _notes = [];
+
+    /// <summary>What keeps a plan from being made.</summary>
+    public IReadOnlyList<Problem> Problems => _problems;
+
+    /// <summary>What goes with the plan.</summary>
+    public IReadOnlyList<Note> Notes => _notes;
+
+    /// <summary>Whether a plan can be made.</summary>
+    public bool IsClean => _problems.Count == 0;
+
+    /// <summary>Adds a problem.</summary>
+    public void Problem(string path, string what, string @do) => _problems.Add(new(path, what, @do));
+
+    /// <summary>Adds a note.</summary>
+    public void Note(string place, string what, string @do) => _notes.Add(new(place, what, @do));
+
+    /// <summary>Adds all of another's.</summary>
+    public void AddAll(Findings other)
+    {
+        _problems.AddRange(other._problems);
+        _notes.AddRange(other._notes);
+    }
+
+    /// <summary>Whether a problem stands at a path already.</summary>
+    public bool HasProblemAt(string path) => _problems.Exists(p => p.Path == path);
+}

@@ -1,0 +1,28 @@
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>Where every pin goes and in which order. Immutable.</summary>
+public sealed record PinPlan
+{
+    /// <summary>The outline the piece is pinned to: finished size with the spring-back added.</summary>
+    public required Outline Pinned { get; init; }
+
+    /// <summary>The unblocked outline where the piece should lie before the first pin, or null.</summary>
+    public Outline? LayLine { get; init; }
+
+    /// <summary>The marks in the order of their numbers.</summary>
+    public required IReadOnlyList<Mark> Marks { get; init; }
+
+    /// <summary>The plan with everything shifted.</summary>
+    public PinPlan Shifted(Vector by)
+    {
+        var map = Affine.Shift(by);
+        return this with
+        {
+            Pinned = Pinned.Mapped(map),
+            LayLine = LayLine?.Mapped(map),
+            Marks = [.. Marks.Select(m => m with { At = m.At + by, Rest = m.Rest is { } rest ? rest + by : null })],
+        };
+    }
+}
