@@ -1,7 +1,7 @@
 namespace BlockingTemplates.Engine.Measure;
 
 /// <summary>Problems and notes gathered while a project is read and planned, in the order found.</summary>
-public sealed class Findings
+public sealed class Findings(LengthUnit units = LengthUnit.Millimetres)
 {
     private readonly List<Problem> _problems = [];
     private readonly List<Note> _notes = [];
@@ -14,6 +14,12 @@ public sealed class Findings
 
     /// <summary>Whether a plan can be made.</summary>
     public bool IsClean => _problems.Count == 0;
+
+    /// <summary>The units the maker reads.</summary>
+    public LengthUnit Units => units;
+
+    /// <summary>A length in the maker's words and units.</summary>
+    public string Say(double millimetres) => LengthWords.Of(Length.FromMillimetres(millimetres), units);
 
     /// <summary>Adds a problem.</summary>
     public void Problem(string path, string what, string @do) => _problems.Add(new(path, what, @do));

@@ -11,6 +11,18 @@ public sealed record PinPlan
     /// <summary>The unblocked outline where the piece should lie before the first pin, or null.</summary>
     public Outline? LayLine { get; init; }
 
+    /// <summary>What is pinned first.</summary>
+    public required Anchor Anchor { get; init; }
+
+    /// <summary>The symmetry of marks and outlines, or null.</summary>
+    public MirrorPairing? Mirror { get; init; }
+
+    /// <summary>The rule the gaps keep.</summary>
+    public required SpacingRule Rule { get; init; }
+
+    /// <summary>What is planned for each edge, in the outline's order.</summary>
+    public required IReadOnlyList<EdgePlan> Edges { get; init; }
+
     /// <summary>The marks in the order of their numbers.</summary>
     public required IReadOnlyList<Mark> Marks { get; init; }
 
@@ -22,6 +34,7 @@ public sealed record PinPlan
         {
             Pinned = Pinned.Mapped(map),
             LayLine = LayLine?.Mapped(map),
+            Mirror = Mirror is { } mirror ? mirror with { Centre = mirror.Centre + by } : null,
             Marks = [.. Marks.Select(m => m with { At = m.At + by, Rest = m.Rest is { } rest ? rest + by : null })],
         };
     }

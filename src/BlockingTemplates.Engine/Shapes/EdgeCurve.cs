@@ -28,4 +28,8 @@ public abstract class EdgeCurve
 
     /// <summary>The same line travelled the other way.</summary>
     public abstract EdgeCurve Reversed();
+
+    /// <summary>The fraction itself, or <see cref="ArgumentOutOfRangeException"/> outside 0 to 1.</summary>
+    protected static double Checked(double fraction) =>
+        fraction is >= 0 and <= 1 ? fraction : throw new ArgumentOutOfRangeException(nameof(fraction), "A fraction of an edge lies between 0 and 1.");
 }

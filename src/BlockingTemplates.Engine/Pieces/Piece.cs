@@ -1,0 +1,17 @@
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pieces;
+
+/// <summary>A piece of work: what it should become and what it is now. Immutable.</summary>
+/// <param name="Finished">The finished outline.</param>
+/// <param name="Unblocked">The unblocked outline as it lies with the same side up, same edges in the same order; or null.</param>
+/// <param name="Edges">What was said of each edge, in order.</param>
+/// <param name="FaceUp">The side that lies up when the piece is pinned.</param>
+/// <param name="Fabric">Its cloth.</param>
+public sealed record Piece(
+    Outline Finished,
+    Outline? Unblocked,
+    IReadOnlyList<EdgeTreatment> Edges,
+    WorkSide FaceUp,
+    FabricSettings Fabric);

@@ -1,0 +1,37 @@
+using BlockingTemplates.Engine.Pieces;
+
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>What is planned for one edge. Lengths in millimetres.</summary>
+public sealed record EdgePlan
+{
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What was said of it.</summary>
+    public required EdgeTreatment Treatment { get; init; }
+
+    /// <summary>Its length when finished.</summary>
+    public required double FinishedMm { get; init; }
+
+    /// <summary>Its length when pinned.</summary>
+    public required double PinnedMm { get; init; }
+
+    /// <summary>Its length unblocked, or null if not measured.</summary>
+    public double? UnblockedMm { get; init; }
+
+    /// <summary>Width of one stitch or row along it on the pinned piece, or null if not known.</summary>
+    public double? StitchMm { get; init; }
+
+    /// <summary>Widest gap between pins away from corners.</summary>
+    public required double SpacingMm { get; init; }
+
+    /// <summary>How the spacing came about, in words.</summary>
+    public required string SpacingRule { get; init; }
+
+    /// <summary>By how much the edge may dip between its pins at most (closed form, an upper estimate), or null where not known.</summary>
+    public double? MayDipMm { get; init; }
+
+    /// <summary>Pinned length over unblocked length, less 1; null if not measured.</summary>
+    public double? Stretch => UnblockedMm is { } unblocked ? (PinnedMm / unblocked) - 1 : null;
+}

@@ -1,0 +1,116 @@
+using System.Globalization;
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>Works out what is planned and what must be told for each edge.</summary>
+public static class EdgePlans
+{
+    /// <summary>Relative difference of lengths that a tape does not show; less than this is no shrinking.</summary>
+    public const double ReadingOfATape = 0.002;
+
+    /// <summary>Lengths and stitches of the edges of a piece.</summary>
+    public static IReadOnlyList<EdgePlan> Of(Piece piece, Outline pinned, double spacingMm)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(pinned);
+        return [.. pinned.Edges.Select((e, i) =>
+        {
+            var unblocked = piece.Unblocked?.Edges[i].Curve.Length;
+            return new EdgePlan
+            {
+                Name = e.Name,
+                Treatment = piece.Edges[i],
+                FinishedMm = piece.Finished.Edges[i].Curve.Length,
+                PinnedMm = e.Curve.Length,
+                UnblockedMm = unblocked,
+                StitchMm = Stitch(piece, i, e.Curve.Length, unblocked),
+                SpacingMm = spacingMm,
+                SpacingRule = "",
+            };
+        })];
+    }
+
+    /// <summary>The edges of a plan with the spacing they got and how far they may dip.</summary>
+    public static IReadOnlyList<EdgePlan> WithSpacing(PinPlan plan, Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        return [.. plan.Edges.Select((e, i) => e with
+        {
+            SpacingMm = plan.Rule.OnEdge(i),
+            SpacingRule = e.Treatment.Hold == Holding.None
+                ? "no pins between its corners"
+                : plan.Rule.OnEdge(i) < plan.Rule.FullMm ? "half spacing: the edge must shrink" : "full spacing, half of it near corners",
+            MayDipMm = MayDip(plan, piece, i),
+        })];
+    }
+
+    /// <summary>Adds the notes on edges: those that must shrink and those that stretch beyond habit.</summary>
+    public static void AddNotes(PinPlan plan, Piece piece, PinSettings settings, Findings findings)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(findings);
+        foreach (var edge in plan.Edges)
+        {
+            if (edge.Stretch is not { } stretch)
+                continue;
+            if (stretch < -ReadingOfATape)
+            {
+                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge must shrink by {-100 * stretch:0.0} %: from {findings.Say(edge.UnblockedMm!.Value)} to {findings.Say(edge.PinnedMm)}. Its pins stand at half the spacing."), "Ease it in evenly between the pins; if it still ruffles, plan a longer edge or work fewer stitches there.");
+            }
+            else if (piece.Fabric.Kind is { } kind && stretch > HabitualStretch.Most(kind))
+            {
+                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge is stretched by {100 * stretch:0} %, more than {100 * HabitualStretch.Most(kind):0} % that {Name(kind)} habitually takes."), "Block a swatch that far first, or plan a smaller finished size.");
+            }
+        }
+
+        if (settings is { Spacing: { } spacing } && (spacing < settings.MinSpacing || spacing > settings.MaxSpacing))
+            findings.Note("pins.spacing", Text($"The spacing asked for, {findings.Say(spacing.Millimetres)}, lies outside \"minSpacing\" and \"maxSpacing\". Your spacing is kept."), "Change it, or the limits, if that was not meant.");
+    }
+
+    private static double? Stitch(Piece piece, int edge, double pinnedMm, double? unblockedMm)
+    {
+        if (piece.Edges[edge].Count is { } count)
+            return pinnedMm / count;
+        if (unblockedMm is not { } length || piece.Fabric is not { Stitch: var (along, across) } fabric)
+            return null;
+        var chord = piece.Unblocked!.Edges[edge].Curve is var curve ? (curve.End - curve.Start).Unit : default;
+        var rows = Vector.AtAngle(fabric.GrainDegrees * Math.PI / 180);
+        var width = Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across;
+        return width.Millimetres * pinnedMm / length;
+    }
+
+    private static double? MayDip(PinPlan plan, Piece piece, int index)
+    {
+        var edge = plan.Edges[index];
+        if (edge is not { StitchMm: { } stitch, Stretch: { } stretch } || piece.Unblocked is not { } unblocked || edge.Treatment.Hold == Holding.None)
+            return null;
+        double[] fractions = [.. plan.Marks.Where(m => m.Edge == index).Select(m => m.Fraction).Append(1).Order()];
+        var widest = 0.0;
+        for (var i = 1; i < fractions.Length; i++)
+            widest = Math.Max(widest, (fractions[i] - fractions[i - 1]) * edge.PinnedMm);
+        if (widest <= 0)
+            return null;
+        var across = (plan.Pinned.SignedArea() / unblocked.SignedArea() / (1 + stretch)) - 1;
+        return ScallopEstimate.MayDip(Math.Max(across, 0), widest, Math.Min(stitch, widest));
+    }
+
+    private static string Name(FabricKind kind) => kind switch
+    {
+        FabricKind.Lace => "lace",
+        FabricKind.Mesh => "mesh",
+        FabricKind.Plain => "plain fabric",
+        FabricKind.Garter => "garter stitch",
+        FabricKind.Rib => "ribbing",
+        FabricKind.Cable => "cabled fabric",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,7 @@
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>A place on an outline before it has a number.</summary>
+/// <param name="Edge">Index of the edge.</param>
+/// <param name="Fraction">Fraction of its arc length, at least 0 and under 1.</param>
+/// <param name="Count">Stitch or row from the edge's first corner, or null if not counted.</param>
+public readonly record struct EdgePoint(int Edge, double Fraction, double? Count);

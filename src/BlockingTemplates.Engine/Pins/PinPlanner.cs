@@ -1,0 +1,92 @@
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>From a piece to its marks: pinned outline, lay line, spacing, places, order and pulls.</summary>
+public static class PinPlanner
+{
+    private static readonly Length SpacingUnsaid = PinSettings.UsualSpacing;
+
+    /// <summary>The plan, or null after adding a problem; notes on edges are added too.</summary>
+    public static PinPlan? Plan(Piece piece, PinSettings settings, Findings findings)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(findings);
+        if (Anchor.Find(settings.Anchor, piece.Finished, findings) is not { } anchor)
+            return null;
+        var fabric = piece.Fabric;
+        var about = anchor.Place is { } place ? piece.Finished.Edges[place.Edge].Curve.At(place.Fraction) : Point.Origin;
+        var grain = fabric.GrainDegrees * Math.PI / 180;
+        var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
+        var mirror = MirrorPairing.Of(pinned) is { } found && (piece.Unblocked is null || found.Fits(piece.Unblocked)) && SaidAlike(piece, found) ? found : null;
+        var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, anchor) : null;
+
+        var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
+        var edges = EdgePlans.Of(piece, pinned, spacing);
+        var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
+        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor).Place();
+        var plan = new PinPlan
+        {
+            Pinned = pinned,
+            LayLine = layLine,
+            Anchor = anchor,
+            Mirror = mirror,
+            Rule = rule,
+            Edges = edges,
+            Marks = Numbered(places, pinned, layLine, anchor),
+        };
+        plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        return plan;
+    }
+
+    private static Length Capped(PinSettings settings) =>
+        settings.MaxSpacing is { } most && most < SpacingUnsaid ? most : SpacingUnsaid < settings.MinSpacing ? settings.MinSpacing : SpacingUnsaid;
+
+    private static bool SaidAlike(Piece piece, MirrorPairing mirror) =>
+        Enumerable.Range(0, piece.Edges.Count).All(i => piece.Edges[i] == piece.Edges[mirror.Partner[i]]);
+
+    private static Outline LayLine(Outline unblocked, Outline pinned, Anchor anchor)
+    {
+        (Point, Point)? meets = anchor.Place is var (edge, fraction)
+            ? (unblocked.Edges[edge].Curve.At(fraction), pinned.Edges[edge].Curve.At(fraction))
+            : null;
+        return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets));
+    }
+
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Outline pinned, Outline? layLine, Anchor anchor)
+    {
+        var starts = new double[pinned.Edges.Count + 1];
+        for (var i = 0; i < pinned.Edges.Count; i++)
+            starts[i + 1] = starts[i] + pinned.Edges[i].Curve.Length;
+        var positions = places.Select(p => starts[p.Edge] + (p.Fraction * (starts[p.Edge + 1] - starts[p.Edge]))).ToList();
+        var isAnchor = places.Select(p => IsAnchor(p, anchor, pinned.Edges.Count)).ToList();
+        var points = places.Select(p => pinned.Edges[p.Edge].Curve.At(p.Fraction)).ToList();
+        var isCorner = places.Select(p => p.Fraction == 0 && !pinned.Corners[p.Edge].Smooth).ToList();
+        var order = RoundOrder.Of(positions, starts[^1], points, isAnchor, isCorner);
+        return [.. places.Select((p, i) => MarkMaker.At(
+            new Mark
+            {
+                Number = order[i].Number,
+                Round = order[i].Round,
+                Edge = p.Edge,
+                Fraction = p.Fraction,
+                Count = p.Count,
+                At = default,
+                Outward = default,
+                IsAnchor = isAnchor[i],
+            },
+            pinned,
+            layLine)).OrderBy(m => m.Number)];
+    }
+
+    private static bool IsAnchor(EdgePoint place, Anchor anchor, int edges) => anchor.Kind switch
+    {
+        AnchorKind.None => false,
+        AnchorKind.WholeEdge => place.Edge == anchor.Index || (place.Fraction == 0 && place.Edge == (anchor.Index + 1) % edges),
+        _ => (place.Edge, place.Fraction) == anchor.Place,
+    };
+}
