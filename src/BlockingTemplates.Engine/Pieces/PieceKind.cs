@@ -24,6 +24,12 @@ public abstract class PieceKind
     /// <summary>Whether a diagonal may be given with the unblocked sides.</summary>
     public virtual bool TakesDiagonal => false;
 
+    /// <summary>What its greatest width is called.</summary>
+    public virtual string AcrossName => "width";
+
+    /// <summary>What its greatest height is called.</summary>
+    public virtual string UpName => "height";
+
     /// <summary>The finished outline, or null after adding at least one problem.</summary>
     /// <param name="measured">The finished measurements.</param>
     /// <param name="findings">Takes every problem and note found, with its path.</param>

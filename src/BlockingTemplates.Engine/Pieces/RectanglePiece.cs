@@ -26,6 +26,9 @@ public sealed class RectanglePiece : PieceKind
     public override bool TakesDiagonal => true;
 
     /// <inheritdoc/>
+    public override string UpName => "length";
+
+    /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings)
     {
         if (FinishedSize.Read(this, measured, findings) is not [var width, var length])

@@ -23,6 +23,12 @@ public sealed class TrianglePiece : PieceKind
     public override IReadOnlyList<string> CornerNames { get; } = ["foot", "right tip", "left tip"];
 
     /// <inheritdoc/>
+    public override string AcrossName => "wingspan";
+
+    /// <inheritdoc/>
+    public override string UpName => "depth";
+
+    /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings)
     {
         if (FinishedSize.Read(this, measured, findings) is not [var wingspan, var depth])

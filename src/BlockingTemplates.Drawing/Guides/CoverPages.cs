@@ -1,0 +1,67 @@
+using System.Globalization;
+using BlockingTemplates.Drawing.Cautions;
+using BlockingTemplates.Drawing.Overviews;
+using BlockingTemplates.Drawing.Pages;
+using BlockingTemplates.Drawing.Writing;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Drawing.Guides;
+
+/// <summary>The cover: picture, counts, how-to, notes and cautions.</summary>
+internal static class CoverPages
+{
+    private const double PictureMm = 92;
+
+    public static IReadOnlyList<Page> Draw(Plan plan, Guide guide, Paper reading)
+    {
+        var project = plan.Project;
+        var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "cover", "Cover");
+        flow.Paragraph(project.Title.Length > 0 ? project.Title : "Blocking guide", TextStyle.Title);
+        flow.Draw(OverviewPicture.In(plan, flow.Take(PictureMm)));
+        flow.Gap(2);
+        Counts(plan, guide, flow);
+        flow.Heading($"How to use it: {HowTo.Name(project.Sheets.Use)}");
+        foreach (var (line, i) in HowTo.Of(project.Sheets.Use).Select((l, i) => (l, i)))
+            flow.Point($"{i + 1}. {line}");
+        if (HowTo.Setting(project.Set, project.Fabric.Fibre) is { } setting)
+            flow.Point(setting);
+        if (project.Notes.Length > 0)
+        {
+            flow.Heading("Your notes");
+            flow.Paragraph(project.Notes, TextStyle.Body);
+        }
+
+        flow.Heading("Cautions");
+        foreach (var caution in CautionRules.For(project.Fabric.Fibre, project.Set, project.Sheets.Use))
+            flow.Point(caution);
+        if (plan.Notes.Count > 0)
+        {
+            flow.Heading("Notes on this plan");
+            foreach (var note in plan.Notes)
+                flow.Point($"{note.What} {note.Do}");
+        }
+
+        return flow.Finish();
+    }
+
+    private static void Counts(Plan plan, Guide guide, PageFlow flow)
+    {
+        var units = plan.Project.Units;
+        string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
+        var joining = guide.Layout.JoiningCount > 0 ? FormattableString.Invariant($" and {guide.Layout.JoiningCount} to join them") : "";
+        flow.Paragraph(FormattableString.Invariant($"{plan.Pins.Marks.Count} pins, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}."), TextStyle.Strong);
+        if (plan.Pins.LayLine is null)
+            flow.Paragraph("The unblocked piece was not measured: this guide has no lay line, no pulls and no edge strips.", TextStyle.Body);
+        foreach (var edge in plan.Pins.Edges)
+        {
+            var words = $"{edge.Name} edge: {Say(edge.PinnedMm)} pinned";
+            if (edge is { UnblockedMm: { } unblocked, Stretch: { } stretch })
+                words += string.Create(CultureInfo.InvariantCulture, $", {Say(unblocked)} unblocked, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %");
+            if (edge.MayDipMm is { } dip)
+                words += dip < 0.5 ? ", straight between pins" : $", may dip by up to {Say(dip)} between pins";
+            flow.Point(words);
+        }
+    }
+}

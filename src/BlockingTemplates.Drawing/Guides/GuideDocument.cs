@@ -1,0 +1,30 @@
+using BlockingTemplates.Drawing.Pages;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Drawing.Guides;
+
+/// <summary>The whole guide on one paper: printer check, cover, maps, table, strips, sheets.</summary>
+public static class GuideDocument
+{
+    /// <summary>The document of one of a plan's guides.</summary>
+    public static Document Draw(Plan plan, Guide guide)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(guide);
+        var reading = ReadingPaper.For(guide.Paper);
+        if (reading.Name == guide.Paper.Name)
+            reading = guide.Paper;
+        var picture = new GuidePicture(plan, guide);
+        return new(plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide",
+        [
+            PrinterCheckPage.Draw(plan, guide),
+            .. CoverPages.Draw(plan, guide, reading),
+            .. TapingMap.Draw(plan, guide, reading),
+            .. MatMap.Draw(plan, reading),
+            .. PinTable.Draw(plan, guide, reading),
+            .. EdgeStrips.Draw(plan, guide, reading),
+            .. guide.Layout.Sheets.Select((s, i) => new SheetPage(plan, guide, s).Draw(picture, i == 0 ? "Sheets" : null)),
+        ]);
+    }
+}

@@ -1,0 +1,22 @@
+using BlockingTemplates.Drawing.Pages;
+
+namespace BlockingTemplates.Drawing.Guides;
+
+/// <summary>The layers of the guide, named in words.</summary>
+public static class GuideLayers
+{
+    /// <summary>Outline and marks.</summary>
+    public static Layer OutlineAndMarks { get; } = new("outline and marks");
+
+    /// <summary>Numbers.</summary>
+    public static Layer Numbers { get; } = new("numbers");
+
+    /// <summary>Lay line.</summary>
+    public static Layer LayLine { get; } = new("lay line");
+
+    /// <summary>Arrows of the pulls.</summary>
+    public static Layer Arrows { get; } = new("arrows");
+
+    /// <summary>Mats and their seams.</summary>
+    public static Layer Mats { get; } = new("mats");
+}

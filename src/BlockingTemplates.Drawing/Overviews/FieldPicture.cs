@@ -1,0 +1,78 @@
+using System.Globalization;
+using BlockingTemplates.Drawing.Pages;
+using BlockingTemplates.Drawing.Text;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Sheets;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Drawing.Overviews;
+
+/// <summary>Small pictures of the piece on its mats: parts that overview, mat map and taping map share.</summary>
+internal sealed class FieldPicture(Plan plan, FramePlacing placing)
+{
+    private const double FlatMm = 0.5;
+    private readonly TakenPlaces _taken = new();
+
+    public static Box Field(Plan plan) => new(0, 0, plan.Mats.Columns * plan.Mats.PitchX, plan.Mats.Rows * plan.Mats.PitchY);
+
+    /// <summary>What is drawn: the field with all that lies beyond it (a lay line may).</summary>
+    public static Box Extent(Plan plan)
+    {
+        var field = Field(plan);
+        var ring = plan.Pins.LayLine is { } lay ? plan.Pins.Pinned.Ring(FlatMm).Concat(lay.Ring(FlatMm)) : plan.Pins.Pinned.Ring(FlatMm);
+        return Box.Around([new(field.Left, field.Lower), new(field.Right, field.Upper), .. ring]);
+    }
+
+    /// <summary>Keeps later labels off a box of the page.</summary>
+    public void Keep(Box box) => _taken.Add(box);
+
+    public IEnumerable<Element> Mats(bool named)
+    {
+        var size = Math.Min(5, Math.Max(2.6, 60 * placing.Scale));
+        foreach (var mat in plan.Mats.Mats)
+        {
+            var box = placing.On(new Box(mat.At.X, mat.At.Y, mat.At.X + plan.Mats.PitchX, mat.At.Y + plan.Mats.PitchY));
+            yield return new PathElement(PathSteps.Rectangle(box), new(0.25, 0.55), new Fill(0.95));
+            if (!named)
+                continue;
+            var at = new Point(box.Left + 1, box.Lower + 1);
+            _taken.Add(new(at.X, at.Y, at.X + TextMeasure.AdvanceMm(mat.Name, size), at.Y + size));
+            yield return new TextElement(mat.Name, at, size, Grey: 0.4);
+        }
+    }
+
+    public IEnumerable<Element> Outline(double widthMm = 0.5)
+    {
+        yield return new PathElement(PathSteps.Polyline(plan.Pins.Pinned.Ring(FlatMm).Select(placing.On), true), new(widthMm), null);
+    }
+
+    public IEnumerable<Element> LayLine()
+    {
+        if (plan.Pins.LayLine is { } lay)
+            yield return new PathElement(PathSteps.Polyline(lay.Ring(FlatMm).Select(placing.On), true), new(0.3, 0.35, [2, 1.2]));
+    }
+
+    public IEnumerable<Element> Marks(double radiusMm) => plan.Pins.Marks
+        .Select(m => new PathElement(PathSteps.Circle(placing.On(m.At), m.IsAnchor ? 1.6 * radiusMm : radiusMm), null, new Fill()));
+
+    /// <summary>Numbers outside the outline, first rounds first; those without room are left out.</summary>
+    public IEnumerable<Element> Numbers(double sizeMm, int mostRound = int.MaxValue)
+    {
+        foreach (var mark in plan.Pins.Marks.Where(m => m.Round <= mostRound))
+        {
+            var text = mark.Number.ToString(CultureInfo.InvariantCulture);
+            double width = TextMeasure.AdvanceMm(text, sizeMm, FontWeight.Bold), height = sizeMm * TextMeasure.FigureHeight(FontWeight.Bold);
+            foreach (var far in new[] { 1.4, 3.0, 4.8 })
+            {
+                var n = mark.Outward;
+                var off = far + (Math.Abs(n.X) * width / 2) + (Math.Abs(n.Y) * height / 2);
+                var box = Box.About(placing.On(mark.At) + (off * n), width, height);
+                if (!_taken.IsFree(box.Grown(0.25)))
+                    continue;
+                _taken.Add(box);
+                yield return new TextElement(text, new(box.Left, box.Lower), sizeMm, FontWeight.Bold);
+                break;
+            }
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using BlockingTemplates.Drawing.Guides;
+using BlockingTemplates.Drawing.Pages;
+using BlockingTemplates.Drawing.Text;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Drawing.Overviews;
+
+/// <summary>The piece on its mats, to scale, with its measurements: one picture to hang beside the mats.</summary>
+public static class OverviewPicture
+{
+    private const double FontMm = 4;
+    private const double DimensionMm = 9;
+
+    /// <summary>The picture as a page of its own, as wide as asked and as high as it needs.</summary>
+    public static Page Draw(Plan plan, double widthMm = 280)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        const double side = 8, head = 22, foot = 13;
+        var extent = FieldPicture.Extent(plan);
+        var drawn = widthMm - (2 * side) - (2 * DimensionMm);
+        var height = Math.Min(drawn * extent.Height / extent.Width, 1.4 * widthMm);
+        var box = new Box(side, foot, widthMm - side, foot + height + (2 * DimensionMm));
+        var total = box.Upper + head;
+        var units = plan.Project.Units;
+        List<Element> content = [.. In(plan, box)];
+        foreach (var (line, i) in TextMeasure.Wrap(Title(plan), widthMm - (2 * side), 7, FontWeight.Bold).Take(1).Select((l, i) => (l, i)))
+            content.Add(new TextElement(line, new(side, total - 10 - (8 * i)), 7, FontWeight.Bold));
+        var stretch = plan.Pins.LayLine is null ? "" : $", largest pull {LengthWords.Of(Length.FromMillimetres(plan.Pins.Marks.Max(m => m.Pull?.Length ?? 0)), units)}";
+        content.Add(new TextElement($"{plan.Mats.Mats.Count} mats, {plan.Pins.Marks.Count} pins{stretch}", new(side, total - 17), 4.6));
+        content.Add(new TextElement("Solid line: pinned outline with its marks. Dashed line: where the piece lies before the first pin. Squares: mats.", new(side, 5), 3.4, Grey: 0.2));
+        return new(widthMm, total, content, "overview", "Overview");
+    }
+
+    /// <summary>The picture fitted into a box of a page.</summary>
+    internal static IEnumerable<Element> In(Plan plan, Box box)
+    {
+        var placing = FramePlacing.Fit(FieldPicture.Extent(plan), box.Grown(-DimensionMm));
+        var picture = new FieldPicture(plan, placing);
+        List<Element> content =
+        [
+            new LayerElement(GuideLayers.Mats, [.. picture.Mats(true)]),
+            new LayerElement(GuideLayers.LayLine, [.. picture.LayLine()]),
+            new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Outline(), .. picture.Marks(0.75)]),
+        ];
+        List<Element> dimensions = [.. Dimensions(plan, placing)];
+        foreach (var text in dimensions.OfType<TextElement>())
+            picture.Keep(TextBox(text));
+        content.Add(new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(3.4)]));
+        content.AddRange(dimensions);
+        return content.Where(e => e is not LayerElement { Content.Count: 0 });
+    }
+
+    private static string Title(Plan plan) => plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+
+    /// <summary>Width and height of the pinned outline below and beside the field, with the finished size.</summary>
+    private static IEnumerable<Element> Dimensions(Plan plan, FramePlacing placing)
+    {
+        var pinned = Box.Around(plan.Pins.Pinned.Ring());
+        var finished = Box.Around(plan.Piece.Finished.Ring());
+        var on = placing.On(pinned);
+        var field = placing.On(FieldPicture.Extent(plan));
+        var (across, up) = (plan.Project.Kind.AcrossName, plan.Project.Kind.UpName);
+        double y = field.Lower - 4, x = field.Left - 4;
+        foreach (var element in Arrow(new(on.Left, y), new(on.Right, y), Words(across, finished.Width, pinned.Width), false))
+            yield return element;
+        foreach (var element in Arrow(new(x, on.Lower), new(x, on.Upper), Words(up, finished.Height, pinned.Height), true))
+            yield return element;
+    }
+
+    private static string Words(string name, double finished, double pinned)
+    {
+        var words = $"{name} {Both(finished)}";
+        return Math.Abs(pinned - finished) < 0.5 ? words : $"{words}, pinned to {Both(pinned)}";
+    }
+
+    private static string Both(double mm) =>
+        $"{LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Centimetres)} ({LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Inches)})";
+
+    private static IEnumerable<Element> Arrow(Point from, Point to, string words, bool isUpright)
+    {
+        var along = (to - from).Unit;
+        var side = along.TurnedLeft;
+        yield return new PathElement(PathSteps.Line(from, to), new(0.2));
+        foreach (var (tip, into) in new[] { (from, along), (to, -along) })
+            yield return new PathElement(PathSteps.Polyline([tip, tip + (2 * into) + (0.7 * side), tip + (2 * into) - (0.7 * side)], true), null, new Fill());
+        var size = Math.Min(FontMm, FontMm * Math.Max(0.65, from.DistanceTo(to) / TextMeasure.AdvanceMm(words, FontMm)));
+        var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-1.2, 0) : new Vector(0, -1.2 - (0.7 * size)));
+        yield return new TextElement(words, middle, size, FontWeight.Bold, TextAlign.Centre, isUpright ? 90 : 0);
+    }
+
+    private static Box TextBox(TextElement text)
+    {
+        var width = TextMeasure.AdvanceMm(text.Text, text.SizeMm, text.Weight);
+        return text.AngleDegrees == 0
+            ? new(text.At.X - (width / 2), text.At.Y, text.At.X + (width / 2), text.At.Y + text.SizeMm)
+            : new(text.At.X - text.SizeMm, text.At.Y - (width / 2), text.At.X, text.At.Y + (width / 2));
+    }
+}

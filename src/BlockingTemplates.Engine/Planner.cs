@@ -1,0 +1,39 @@
+using BlockingTemplates.Engine.Mats;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Projects;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Engine;
+
+/// <summary>Runs the stages: from what the maker asked for to the finished plan.</summary>
+public static class Planner
+{
+    /// <summary>The plan, or null where findings hold a problem, before or after.</summary>
+    /// <param name="project">What the maker asked for.</param>
+    /// <param name="style">How numbers are set on the guide.</param>
+    /// <param name="findings">Takes problems and notes; those of reading may stand in it already.</param>
+    public static Plan? Plan(Project project, NumberStyle style, Findings findings)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        ArgumentNullException.ThrowIfNull(findings);
+        var request = new PieceRequest(
+            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
+        if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
+            return null;
+        if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
+            findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");
+        var field = MatField.Plan(pins, project.Mats);
+        foreach (var note in field.Notes)
+            findings.Note(note.Place, note.What, note.Do);
+        List<Guide> guides = [];
+        foreach (var paper in project.Sheets.Papers)
+        {
+            if (GuidePlanner.Plan(field.Pins, paper, project.Sheets, style, findings) is { } guide)
+                guides.Add(guide);
+        }
+
+        return findings.IsClean ? new(project, piece, field.Pins, field.Layout, guides, findings.Notes) : null;
+    }
+}

@@ -1,0 +1,22 @@
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Sheets;
+
+/// <summary>The full-size guide on one paper. Immutable.</summary>
+/// <param name="Paper">The paper as sold; the layout's own paper is as large as it comes out of the maker's printer.</param>
+/// <param name="Check">What the printer makes of lengths.</param>
+/// <param name="Layout">The sheets, in true millimetres of the frame.</param>
+/// <param name="Crosses">Middles of the crosses on the cut lines.</param>
+/// <param name="Numbers">Where the numbers stand, in their order.</param>
+/// <param name="CutLine">The line along which the inside is cut away, or null where it is not.</param>
+public sealed record Guide(
+    Paper Paper,
+    PrinterCheck Check,
+    SheetLayout Layout,
+    IReadOnlyList<Point> Crosses,
+    IReadOnlyList<NumberPlace> Numbers,
+    IReadOnlyList<Point>? CutLine)
+{
+    /// <summary>Sheets that show a mark or a stretch of the outline by themselves.</summary>
+    public int Count => Layout.Sheets.Count - Layout.JoiningCount;
+}

@@ -1,0 +1,11 @@
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Sheets;
+
+/// <summary>Where the number of a mark stands on the guide.</summary>
+/// <param name="Number">The mark's number.</param>
+/// <param name="Spot">Its box, its height, inside or outside.</param>
+/// <param name="LeaderTo">Where the leader from the mark ends: the nearest point of the box.</param>
+/// <param name="Sheet">The sheet on which it is seen whole once taped.</param>
+/// <param name="IsCrowded">Whether no free place was found and it may touch another number.</param>
+public sealed record NumberPlace(int Number, NumberSpot Spot, Point LeaderTo, Sheet Sheet, bool IsCrowded);

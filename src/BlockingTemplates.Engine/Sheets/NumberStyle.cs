@@ -1,0 +1,22 @@
+namespace BlockingTemplates.Engine.Sheets;
+
+/// <summary>How the numbers of marks are set on the guide.</summary>
+/// <param name="WidthOverHeight">Width of a number over the height of its figures, in the font it is drawn in.</param>
+public sealed record NumberStyle(Func<string, double> WidthOverHeight)
+{
+    /// <summary>Heights of figures that are tried, largest first, in millimetres.</summary>
+    public IReadOnlyList<double> HeightsMm { get; init; } = [6, 5, 4];
+
+    /// <summary>How far a number outside the outline keeps from it, in millimetres.</summary>
+    public double ClearMm { get; init; } = 8;
+
+    /// <summary>Room below the figures for the bar that tells 6 from 9, over their height.</summary>
+    public double BarOverHeight { get; init; } = 0.35;
+
+    /// <summary>White kept round a number, in millimetres.</summary>
+    public double PadMm { get; init; } = 0.8;
+
+    /// <summary>Width and height of the box of a number, in millimetres.</summary>
+    public (double Width, double Height) Size(string text, double figureHeightMm) =>
+        ((WidthOverHeight(text) * figureHeightMm) + (2 * PadMm), ((1 + BarOverHeight) * figureHeightMm) + (2 * PadMm));
+}
