@@ -1,0 +1,52 @@
+using System.Globalization;
+using BlockingTemplates.Engine.Measure;
+
+namespace BlockingTemplates.Engine.Mats;
+
+/// <summary>What the mat stage has to tell the maker.</summary>
+internal static class MatNotes
+{
+    public static IReadOnlyList<Note> Of(MatLayout layout, int? owned)
+    {
+        var findings = new Findings();
+        var needed = layout.Mats.Count;
+        if (owned is { } have && have < needed)
+        {
+            var missing = needed - have;
+            findings.Note(
+                "mats.owned",
+                Text($"{Mats(needed)} needed, {have} at hand: {missing} missing."),
+                Text($"Find {Mats(missing)} more of the same size, or allow a narrower border."));
+        }
+
+        var near = layout.Seats.Where(s => s.NearSeam).ToArray();
+        if (near.Length > 0)
+        {
+            findings.Note(
+                "mats.seamClearance",
+                $"{Marks([.. near.Select(s => s.Number)])} within the seam clearance, and no move by one stitch takes {(near.Length == 1 ? "it" : "them")} out.",
+                "Tape the seam underneath there, and check that the pin holds.");
+        }
+
+        if (layout.CrossedSeams.Count > 0)
+        {
+            var seams = string.Join("; ", layout.CrossedSeams.Select(s => $"{s.First} to {s.Second} ({Marks(s.Marks).ToLowerInvariant()})"));
+            findings.Note(
+                "mats",
+                $"Pulls near their marks cross {(layout.CrossedSeams.Count == 1 ? "a seam" : "seams")} and may open {(layout.CrossedSeams.Count == 1 ? "it" : "them")}: {seams}.",
+                "Tape these seams underneath before pinning.");
+        }
+
+        return findings.Notes;
+    }
+
+    private static string Mats(int count) => count == 1 ? "1 mat" : Text($"{count} mats");
+
+    private static string Marks(IReadOnlyList<int> numbers)
+    {
+        var list = string.Join(", ", numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)));
+        return (numbers.Count == 1 ? "Mark " : "Marks ") + list;
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
