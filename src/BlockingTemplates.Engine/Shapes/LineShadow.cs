@@ -1,9 +1,18 @@
 namespace BlockingTemplates.Engine.Shapes;
 
 /// <summary>The shadow of closed lines and single points, without what they enclose. Immutable.</summary>
+/// <remarks>
+/// For cells with their left and lower side and without their right and upper side. Ends of the lines' straight pieces and
+/// single points that lie no further from a line of the lattice than <see cref="OnLineMm"/> lie on it, and a line that
+/// passes a corner of the lattice no further away passes through it: rounding never moves an edge that runs along a line of
+/// the lattice, or through its corners, to a cell that it does not belong to.
+/// </remarks>
 public sealed class LineShadow : Shadow
 {
-    private readonly List<(Box Box, Profile Up, Profile Down)> _runs = [];
+    /// <summary>How near to a line of the lattice a point counts as lying on it, in millimetres.</summary>
+    public const double OnLineMm = 1e-6;
+
+    private readonly List<RightwardRun> _runs = [];
     private readonly Point[] _points;
 
     /// <summary>Closed lines and single points.</summary>
@@ -15,8 +24,8 @@ public sealed class LineShadow : Shadow
         _points = [.. points.OrderBy(p => p.X)];
         var held = new List<IReadOnlyList<Point>>(rings);
         foreach (var ring in held)
-            AddRuns(ring);
-        Bounds = Box.Around(held.SelectMany(r => r).Concat(_points));
+            _runs.AddRange(RightwardRun.Split(ring));
+        Bounds = Box.Around(held.SelectMany(r => r).Concat(_points)).Grown(OnLineMm);
     }
 
     /// <inheritdoc/>
@@ -26,44 +35,14 @@ public sealed class LineShadow : Shadow
     public override void AddStrip(double left, double right, ICollection<Extent> heights)
     {
         ArgumentNullException.ThrowIfNull(heights);
-        foreach (var (box, up, down) in _runs)
+        foreach (var run in _runs)
         {
-            if (box.Left <= right && box.Right >= left)
-                heights.Add(new(-down.Highest(left, right), up.Highest(left, right)));
+            if (run.InStrip(left, right, OnLineMm) is { } height)
+                heights.Add(height);
         }
 
-        var first = Array.BinarySearch(_points, new Point(left, 0), Comparer<Point>.Create((a, b) => a.X < b.X ? -1 : 1));
-        for (var i = ~first; i < _points.Length && _points[i].X <= right; i++)
-            heights.Add(new(_points[i].Y, _points[i].Y));
-    }
-
-    /// <summary>Splits a ring where it turns back along x; each run then crosses a strip in one go.</summary>
-    private void AddRuns(IReadOnlyList<Point> ring)
-    {
-        var run = new List<Point> { ring[0] };
-        var heading = 0;
-        for (var i = 1; i <= ring.Count; i++)
-        {
-            var next = ring[i % ring.Count];
-            var step = Math.Sign(next.X - run[^1].X);
-            if (step * heading < 0)
-            {
-                Keep(run, heading);
-                run = [run[^1]];
-                heading = 0;
-            }
-
-            heading = step == 0 ? heading : step;
-            run.Add(next);
-        }
-
-        Keep(run, heading);
-    }
-
-    private void Keep(List<Point> run, int heading)
-    {
-        if (heading < 0)
-            run.Reverse();
-        _runs.Add((Box.Around(run), new(run), new(run, upsideDown: true)));
+        var first = Array.BinarySearch(_points, new Point(left - OnLineMm, 0), Comparer<Point>.Create((a, b) => a.X < b.X ? -1 : 1));
+        for (var i = ~first; i < _points.Length && _points[i].X < right - OnLineMm; i++)
+            heights.Add(new(_points[i].Y + OnLineMm, _points[i].Y + OnLineMm));
     }
 }

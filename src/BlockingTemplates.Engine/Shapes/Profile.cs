@@ -1,12 +1,12 @@
 namespace BlockingTemplates.Engine.Shapes;
 
-/// <summary>A broken line that never turns back to the left, asked for its greatest height.</summary>
+/// <summary>A broken line that runs to the right, asked for its greatest height.</summary>
 internal sealed class Profile
 {
     private readonly double[] _x;
     private readonly double[] _y;
 
-    /// <summary>A line through points with x never falling.</summary>
+    /// <summary>A line through points with x rising.</summary>
     /// <param name="points">At least one point.</param>
     /// <param name="upsideDown">Whether heights are taken negative, so that the greatest tells the least.</param>
     public Profile(IReadOnlyList<Point> points, bool upsideDown = false)

@@ -3,8 +3,8 @@ namespace BlockingTemplates.Engine.Shapes;
 /// <summary>A shape seen strip by strip: the shadow that its part in an upright strip throws on the y axis. Immutable.</summary>
 /// <remarks>
 /// A rectangle of a strip's full width meets the shape exactly when its heights meet the strip's shadow; that makes
-/// counting the cells of a lattice under every shift cheap. Whether points exactly on a strip's sides count is left
-/// open: whoever lays a lattice keeps its lines off them by the contact distance he allows.
+/// counting the cells of a lattice under every shift cheap. What counts of points on a strip's sides and on the
+/// ends of its heights, each shape says for itself.
 /// </remarks>
 public abstract class Shadow
 {

@@ -35,6 +35,8 @@ internal sealed class JoiningSheets
     /// <summary>The sheets to add; none if the printed ones hang together.</summary>
     public static IReadOnlyList<Cell> Fewest(IReadOnlySet<Cell> printed)
     {
+        if (HangTogether(printed))
+            return [];
         var held = new HashSet<Cell>(printed);
         while (true)
         {
@@ -44,6 +46,24 @@ internal sealed class JoiningSheets
                 return [.. held.Except(printed)];
             held.UnionWith(groups.Count <= ExactUpTo ? search.Joined(groups) : search.NearestTwo(groups));
         }
+    }
+
+    private static bool HangTogether(IReadOnlySet<Cell> printed)
+    {
+        var reached = new HashSet<Cell>(printed.Count);
+        var waiting = new Stack<Cell>([printed.First()]);
+        while (waiting.TryPop(out var cell))
+        {
+            if (!printed.Contains(cell) || !reached.Add(cell))
+                continue;
+            var (column, row) = cell;
+            waiting.Push(new(column - 1, row));
+            waiting.Push(new(column + 1, row));
+            waiting.Push(new(column, row - 1));
+            waiting.Push(new(column, row + 1));
+        }
+
+        return reached.Count == printed.Count;
     }
 
     private List<List<int>> Groups()

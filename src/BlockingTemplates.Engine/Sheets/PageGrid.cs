@@ -8,13 +8,12 @@ namespace BlockingTemplates.Engine.Sheets;
 /// Pitch: paper less two margins less one overlap. A sheet is printed when its own window (a pitch cell with its left and
 /// lower side, without its right and upper side) holds a point of the pinned outline, or a mark, or, if given, a point of
 /// the cut line. Least over portrait and landscape and shifts of 1 mm; shift 0 puts a corner of the grid at the lower left
-/// of the pinned outline's box. Points that lie left of or below a line of the grid by no more than
-/// <see cref="OnLineMm"/> are taken to lie on it, so that rounding never moves an edge along a line to the other side.
+/// of the pinned outline's box. Points no further from a line of the grid than <see cref="OnLineMm"/> lie on it.
 /// </remarks>
 public sealed class PageGrid
 {
     /// <summary>How near to a line of the grid a point counts as lying on it, in millimetres.</summary>
-    public const double OnLineMm = 1e-6;
+    public const double OnLineMm = LineShadow.OnLineMm;
 
     private readonly Paper _paper;
     private readonly double _margin;
@@ -27,7 +26,7 @@ public sealed class PageGrid
         foreach (var landscape in paper.Short == paper.Long ? [false] : new[] { false, true })
         {
             var (x, y) = Pitch(paper, landscape, margin, overlap);
-            _covers[landscape] = new(shape, corner - new Vector(OnLineMm, OnLineMm), x, y);
+            _covers[landscape] = new(shape, corner, x, y);
         }
 
         Least = _covers.Values.Min(c => c.Least);
@@ -105,7 +104,7 @@ public sealed class PageGrid
         var first = new Cell(printed.Min(c => c.Column), printed.Min(c => c.Row));
         var sheets = printed.Concat(joining).OrderBy(c => c.Row).ThenBy(c => c.Column).Select(c =>
         {
-            var at = cover.At(placing.ShiftX, placing.ShiftY, c) + new Vector(OnLineMm, OnLineMm);
+            var at = cover.At(placing.ShiftX, placing.ShiftY, c);
             var window = new Box(at.X, at.Y, at.X + cover.PitchX, at.Y + cover.PitchY);
             return new Sheet(c.Row - first.Row + 1, c.Column - first.Column + 1, window, !printed.Contains(c));
         });
@@ -119,8 +118,9 @@ public sealed class PageGrid
 
         public override void AddStrip(double left, double right, ICollection<Extent> heights)
         {
-            if (box.Right >= left && box.Left <= right)
-                heights.Add(new(box.Lower, box.Upper));
+            // The lines' bounds are already larger by the tolerance; what lies that far under a line lies on it.
+            if (box.Right >= left && box.Left + OnLineMm < right - OnLineMm)
+                heights.Add(new(box.Lower + (2 * OnLineMm), box.Upper));
         }
     }
 }
