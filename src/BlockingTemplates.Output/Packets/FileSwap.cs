@@ -1,0 +1,59 @@
+namespace BlockingTemplates.Output.Packets;
+
+/// <summary>Moves files into a folder one by one, and back again if one of the moves fails.</summary>
+/// <param name="folder">Where the files go.</param>
+/// <param name="old">An empty folder on the same volume that takes what they replace.</param>
+/// <param name="move">Moves a file to a path where there is none.</param>
+internal sealed class FileSwap(string folder, string old, Action<string, string> move)
+{
+    private readonly Stack<Action> _undo = new();
+    private int _count;
+
+    /// <summary>Does all moves, or undoes those already done and throws.</summary>
+    public void Do(Action moves)
+    {
+        try
+        {
+            moves();
+        }
+        catch (Exception failure)
+        {
+            var failures = new List<Exception>();
+            while (_undo.TryPop(out var undo))
+            {
+                try
+                {
+                    undo();
+                }
+                catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+                {
+                    failures.Add(e);
+                }
+            }
+
+            if (failures.Count == 0) throw;
+            throw new IOException(
+                $"{failure.Message} Not all files in {folder} could be put back: {string.Join(" ", failures.Select(f => f.Message))} Write the packet again to make it whole.",
+                new AggregateException([failure, .. failures]));
+        }
+    }
+
+    /// <summary>Puts a file in place of the one of that name, if there is one.</summary>
+    public void Place(string file, string name)
+    {
+        Remove(name);
+        var place = Path.Combine(folder, name);
+        move(file, place);
+        _undo.Push(() => File.Delete(place));
+    }
+
+    /// <summary>Takes a file away, if it is there.</summary>
+    public void Remove(string name)
+    {
+        var place = Path.Combine(folder, name);
+        if (!File.Exists(place)) return;
+        var kept = Path.Combine(old, $"{_count++}");
+        move(place, kept);
+        _undo.Push(() => File.Move(kept, place, overwrite: true));
+    }
+}
