@@ -1,5 +1,5 @@
-using System.Globalization;
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pieces;
 
@@ -7,29 +7,27 @@ namespace BlockingTemplates.Engine.Pieces;
 public static class LeftAndRight
 {
     private const double OfferBelow = 0.03;
+    private static readonly string[] Both = ["left", "right"];
 
-    /// <summary>Left and right exchanged, as measured from the other side of the work.</summary>
-    public static Measurements Exchanged(Measurements measured)
+    /// <summary>The outline with the words left and right exchanged in its names, as seen from the other side of the work.</summary>
+    public static Outline Renamed(Outline outline)
     {
-        ArgumentNullException.ThrowIfNull(measured);
-        return measured with
-        {
-            Sides = Exchange(measured.Sides),
-            Bows = Exchange(measured.Bows),
-            Along = Exchange(measured.Along),
-            Diagonal = measured.Diagonal is { } d ? d with { From = Other(d.From), To = Other(d.To) } : null,
-        };
+        ArgumentNullException.ThrowIfNull(outline);
+        return new(
+            [.. outline.Edges.Select(e => e with { Name = Other(e.Name) })],
+            [.. outline.Corners.Select(c => c with { Name = Other(c.Name) })]);
     }
 
-    /// <summary>Left and right averaged where both were measured; each pair that differed is told in a note.</summary>
+    /// <summary>Left and right averaged where both were measured; each pair that differed, or that cannot be averaged, is told in a note.</summary>
     public static Measurements Averaged(Measurements measured, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(findings);
         return measured with
         {
-            Sides = Average(measured.Path, "sides", measured.Sides, findings),
-            Bows = Average(measured.Path, "bows", measured.Bows, findings),
-            Along = Average(measured.Path, "along", measured.Along, findings),
+            Sides = Average(measured, "sides", measured.Sides, findings),
+            Bows = Average(measured, "bows", WithStraightOnes(measured), findings),
+            Along = Average(measured, "along", measured.Along, findings),
         };
     }
 
@@ -37,34 +35,47 @@ public static class LeftAndRight
     public static void Offer(Measurements measured, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(findings);
         foreach (var (group, lengths) in new[] { ("sides", measured.Sides), ("along", measured.Along) })
         {
             if (Pair(lengths) is var (left, right) && left != right && Math.Abs(left - right) < OfferBelow * Math.Max(left, right))
-                findings.Note($"{measured.Path}.{group}", Text($"Left and right differ by less than 3 %: {findings.Say(left)} and {findings.Say(right)}."), "If both sides were worked alike, write \"evenOut\": true: both are then taken as their mean.");
+                findings.Note($"{measured.Path}.{group}", $"Left and right differ by less than 3 %: {findings.Say(left)} and {findings.Say(right)}.", "If both sides were worked alike, write \"evenOut\": true: both are then taken as their mean.");
         }
     }
 
-    private static Dictionary<string, Length> Average(string path, string group, IReadOnlyDictionary<string, Length> lengths, Findings findings)
+    private static Dictionary<string, Length> Average(Measurements measured, string group, IReadOnlyDictionary<string, Length> lengths, Findings findings)
     {
         var averaged = lengths.ToDictionary();
-        if (Pair(lengths) is var (left, right) && left != right)
+        var place = $"{measured.Path}.{group}";
+        if (Pair(lengths) is var (left, right))
         {
-            var mean = (left + right) / 2;
-            averaged["left"] = averaged["right"] = Length.FromMillimetres(mean);
-            findings.Note($"{path}.{group}", Text($"Left {findings.Say(left)} and right {findings.Say(right)} are evened out: both are taken as {findings.Say(mean)}."), "Write \"evenOut\": false if the two sides really differ.");
+            if (left != right)
+            {
+                var mean = (left + right) / 2;
+                averaged["left"] = averaged["right"] = Length.FromMillimetres(mean);
+                findings.Note(place, $"Left {findings.Say(left)} and right {findings.Say(right)} are evened out: both are taken as {findings.Say(mean)}.", "Write \"evenOut\": false if the two sides really differ.");
+            }
+        }
+        else if ((lengths.ContainsKey("left") || lengths.ContainsKey("right")) && !measured.Unreadable.Any(u => u.StartsWith(place, StringComparison.Ordinal)))
+        {
+            findings.Note(place, "Only one of left and right stands here: the two cannot be evened out in it.", "Measure both sides in the same way.");
         }
 
         return averaged;
     }
 
+    /// <summary>The bows, with a 0 for the side that was taped straight across only, where the other has a bow.</summary>
+    private static IReadOnlyDictionary<string, Length> WithStraightOnes(Measurements measured)
+    {
+        var missing = Both.Where(e => !measured.Bows.ContainsKey(e)).ToList();
+        return missing is [var one] && measured.Sides.ContainsKey(one) && !measured.Along.ContainsKey(one)
+            ? measured.Bows.Append(new(one, Length.Zero)).ToDictionary()
+            : measured.Bows;
+    }
+
     private static (double Left, double Right)? Pair(IReadOnlyDictionary<string, Length> lengths) =>
         lengths.TryGetValue("left", out var left) && lengths.TryGetValue("right", out var right) ? (left.Millimetres, right.Millimetres) : null;
 
-    private static Dictionary<string, Length> Exchange(IReadOnlyDictionary<string, Length> lengths) =>
-        lengths.ToDictionary(l => Other(l.Key), l => l.Value);
-
     private static string Other(string name) =>
         name.Contains("left", StringComparison.Ordinal) ? name.Replace("left", "right", StringComparison.Ordinal) : name.Replace("right", "left", StringComparison.Ordinal);
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

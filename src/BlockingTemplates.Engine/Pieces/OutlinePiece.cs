@@ -6,6 +6,9 @@ namespace BlockingTemplates.Engine.Pieces;
 /// <summary>The general form: corners in the plane and the lines between them.</summary>
 public sealed class OutlinePiece : PieceKind
 {
+    /// <summary>Corners nearer than this stand on the same place.</summary>
+    private const double SamePlaceMm = 1;
+
     /// <inheritdoc/>
     public override string Shape => "outline";
 
@@ -58,8 +61,8 @@ public sealed class OutlinePiece : PieceKind
         for (var i = 0; i < n; i++)
         {
             Point from = At(corners[i]), to = At(corners[(i + 1) % n]);
-            if (from.DistanceTo(to) < 1)
-                findings.Problem($"{path}.corners[{i}]", "This corner and the next one are less than 1 mm apart.", "Take one of them out.");
+            if (from.DistanceTo(to) < SamePlaceMm)
+                findings.Problem($"{path}.corners[{i}]", "This corner and the next one stand on the same place.", "Take one of them out.");
             else if (Line($"{path}.edges[{i}]", names[i], edges[i], from, to, findings) is { } line)
                 built.Add(new(names[i], line));
         }
@@ -67,14 +70,7 @@ public sealed class OutlinePiece : PieceKind
         if (built.Count < n)
             return null;
         var cornerNames = EntryNames.Corners(corners);
-        var outline = new Outline(built, [.. corners.Select((c, i) => new Corner(cornerNames[i], c.Smooth))]);
-        if (outline.SignedArea() < 0)
-        {
-            findings.Problem($"{path}.corners", "The corners run clockwise.", "List them counter-clockwise, as seen looking down on the piece.");
-            return null;
-        }
-
-        return outline;
+        return new(built, [.. corners.Select((c, i) => new Corner(cornerNames[i], c.Smooth))]);
     }
 
     private static EdgeCurve? Line(string path, string name, EdgeEntry entry, Point from, Point to, Findings findings)

@@ -18,11 +18,12 @@ public static class PieceMaker
         Outline? unblocked = null;
         if (request.Unblocked is { } measured)
         {
-            unblocked = Whole(request.Kind.Unblocked(Prepared(request, measured, turned, findings), findings), measured.Path, findings);
+            // Judged as it was measured, so that problems name the edges of the file; turned over only then.
+            unblocked = Whole(request.Kind.Unblocked(Prepared(request, measured, findings), findings), measured.Path, findings);
             if (unblocked is not null && turned)
                 findings.Note(measured.Path, "The piece was measured with the other side up than it will be pinned with: left and right were exchanged.", "Lay it with the side up that \"faceUp\" names before you pin.");
-            if (request.Kind.GivenByCorners && unblocked is not null && finished is not null)
-                unblocked = Matched(turned ? unblocked.SeenFromBehind() : unblocked, finished, measured.Path, turned, findings);
+            if (unblocked is not null && finished is not null)
+                unblocked = Matched(turned ? TurnedOver(unblocked, request.Kind) : unblocked, finished, measured.Path, turned, findings);
         }
         else
         {
@@ -39,7 +40,10 @@ public static class PieceMaker
             turned ? request.Fabric with { GrainDegrees = -request.Fabric.GrainDegrees } : request.Fabric);
     }
 
-    private static Measurements Prepared(PieceRequest request, Measurements measured, bool turned, Findings findings)
+    private static Outline TurnedOver(Outline outline, PieceKind kind) =>
+        kind.GivenByCorners ? outline.SeenFromBehind() : LeftAndRight.Renamed(outline.SeenFromBehind());
+
+    private static Measurements Prepared(PieceRequest request, Measurements measured, Findings findings)
     {
         if (request.Kind.GivenByCorners)
         {
@@ -48,27 +52,36 @@ public static class PieceMaker
             return measured;
         }
 
-        var seen = turned ? LeftAndRight.Exchanged(measured) : measured;
         if (request.EvenOut)
-            return LeftAndRight.Averaged(seen, findings);
-        LeftAndRight.Offer(seen, findings);
-        return seen;
+            return LeftAndRight.Averaged(measured, findings);
+        LeftAndRight.Offer(measured, findings);
+        return measured;
     }
 
     private static Outline? Whole(Outline? outline, string path, Findings findings)
     {
         if (outline is null)
             return null;
-        if (OutlineCrossing.Find(outline) is var (at, edges))
+        if (outline.HullArea() < SmallestAreaMm2)
         {
-            var which = string.Join(" and ", edges.Select(e => $"\"{outline.Edges[e].Name}\""));
-            findings.Problem(path, ($"The outline crosses or touches itself near x {findings.Say(at.X)}, y {findings.Say(at.Y)}{(which.Length > 0 ? $", at edge {which}" : "")}."), "Check the bows there: inward is negative. Two edges may meet only at their corner.");
+            findings.Problem(path, "The outline holds no area.", "Check the measurements and their units.");
             return null;
         }
 
-        if (outline.SignedArea() >= SmallestAreaMm2)
+        if (OutlineCrossing.Find(outline) is var (at, edges))
+        {
+            var which = string.Join(" and ", edges.Select(e => $"\"{outline.Edges[e].Name}\""));
+            findings.Problem(path, $"The outline crosses or touches itself near x {findings.Say(at.X)}, y {findings.Say(at.Y)}{(which.Length > 0 ? $", at edge {which}" : "")}.", "Check the bows there: inward is negative. Two edges may meet only at their corner.");
+            return null;
+        }
+
+        var area = outline.SignedArea();
+        if (area >= SmallestAreaMm2)
             return outline;
-        findings.Problem(path, "The outline holds no area.", "Check the measurements and their units.");
+        if (area > -SmallestAreaMm2)
+            findings.Problem(path, "The outline holds no area.", "Check the measurements and their units.");
+        else
+            findings.Problem($"{path}.corners", "The corners run clockwise.", "List them counter-clockwise, as seen looking down on the piece.");
         return null;
     }
 

@@ -6,6 +6,9 @@ namespace BlockingTemplates.Engine.Pieces;
 /// <summary>A rectangular piece: scarf, stole, blanket.</summary>
 public sealed class RectanglePiece : PieceKind
 {
+    /// <summary>Sides this near read the same on the tape, in whatever unit they were written, in millimetres.</summary>
+    private const double Agreement = 1e-6;
+
     /// <inheritdoc/>
     public override string Shape => "rectangle";
 
@@ -53,7 +56,7 @@ public sealed class RectanglePiece : PieceKind
         {
             if (measured.Unreadable.Contains(path) || measured.Unreadable.Contains($"{path}.length"))
                 return null;
-            if (lower == top && left == right)
+            if (Math.Abs(lower - top) < Agreement && Math.Abs(left - right) < Agreement)
             {
                 findings.Note(path, "No diagonal was measured and opposite sides agree: the piece is taken as square at its corners.", "Measure one diagonal if it lies askew.");
                 return [new(0, 0), new(lower, 0), new(lower, left), new(0, left)];

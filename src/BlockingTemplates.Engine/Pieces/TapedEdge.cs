@@ -67,7 +67,12 @@ public sealed record TapedEdge(double Side, double Bow)
         }
 
         if (along <= side)
+        {
+            if (along < side)
+                findings.Note($"{path}.along.{edge}", $"The tape along the {edge} edge reads {findings.Say(along)}, the straight side {findings.Say(side)}: the edge is taken as straight.", "Measure both again if the edge bows.");
             return new(side, 0);
+        }
+
         if (CircularSegment.BowFromArc(side, along) is { } found)
             return new(side, found);
         findings.Problem($"{path}.along.{edge}", $"The {edge} edge is {along / side:0.00} times as long as its straight side: an arc past the half circle.", "Measure again, or use shape \"outline\" with a corner on the arc.");

@@ -12,6 +12,8 @@ public static class EdgePlans
     /// <summary>Relative difference of lengths that a tape does not show; less than this is no shrinking.</summary>
     public const double ReadingOfATape = 0.002;
 
+    private const double Contact = 1e-6;
+
     /// <summary>Lengths and stitches of the edges of a piece.</summary>
     public static IReadOnlyList<EdgePlan> Of(Piece piece, Outline pinned, double spacingMm)
     {
@@ -44,7 +46,7 @@ public static class EdgePlans
             SpacingMm = plan.Rule.OnEdge(i),
             SpacingRule = e.Treatment.Hold == Holding.None
                 ? "no pins between its corners"
-                : plan.Rule.OnEdge(i) < plan.Rule.FullMm ? "half spacing: the edge must shrink" : "full spacing, half of it near corners",
+                : e.Stretch < -ReadingOfATape ? "half spacing: the edge must shrink" : "full spacing, half of it near corners",
             MayDipMm = MayDip(plan, piece, i),
         })];
     }
@@ -62,7 +64,7 @@ public static class EdgePlans
                 continue;
             if (stretch < -ReadingOfATape)
             {
-                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge must shrink by {-100 * stretch:0.0} %: from {findings.Say(edge.UnblockedMm!.Value)} to {findings.Say(edge.PinnedMm)}. Its pins stand at half the spacing."), "Ease it in evenly between the pins; if it still ruffles, plan a longer edge or work fewer stitches there.");
+                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge must shrink by {-100 * stretch:0.0} %: from {findings.Say(edge.UnblockedMm!.Value)} to {findings.Say(edge.PinnedMm)}. {PinsOnShrinking(edge, plan.Rule)}"), "Ease it in evenly between the pins; if it still ruffles, plan a longer edge or work fewer stitches there.");
             }
             else if (piece.Fabric.Kind is { } kind && stretch > HabitualStretch.Most(kind))
             {
@@ -74,13 +76,19 @@ public static class EdgePlans
             findings.Note("pins.spacing", Text($"The spacing asked for, {findings.Say(spacing.Millimetres)}, lies outside \"minSpacing\" and \"maxSpacing\". Your spacing is kept."), "Change it, or the limits, if that was not meant.");
     }
 
+    private static string PinsOnShrinking(EdgePlan edge, SpacingRule rule) =>
+        edge.Treatment.Hold == Holding.None ? "Nothing holds it between its corners."
+        : rule.HalfMm == rule.FullMm / 2 ? "Its pins stand at half the spacing."
+        : "Its pins stand as close as \"minSpacing\" allows.";
+
     private static double? Stitch(Piece piece, int edge, double pinnedMm, double? unblockedMm)
     {
         if (piece.Edges[edge].Count is { } count)
             return pinnedMm / count;
         if (unblockedMm is not { } length || piece.Fabric is not { Stitch: var (along, across) } fabric)
             return null;
-        var chord = piece.Unblocked!.Edges[edge].Curve is var curve ? (curve.End - curve.Start).Unit : default;
+        var curve = piece.Unblocked!.Edges[edge].Curve;
+        var chord = (curve.End - curve.Start).Unit;
         var rows = Vector.AtAngle(fabric.GrainDegrees * Math.PI / 180);
         var width = Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across;
         return width.Millimetres * pinnedMm / length;
@@ -91,14 +99,23 @@ public static class EdgePlans
         var edge = plan.Edges[index];
         if (edge is not { StitchMm: { } stitch, Stretch: { } stretch } || piece.Unblocked is not { } unblocked || edge.Treatment.Hold == Holding.None)
             return null;
-        double[] fractions = [.. plan.Marks.Where(m => m.Edge == index).Select(m => m.Fraction).Append(1).Order()];
-        var widest = 0.0;
-        for (var i = 1; i < fractions.Length; i++)
-            widest = Math.Max(widest, (fractions[i] - fractions[i - 1]) * edge.PinnedMm);
-        if (widest <= 0)
+        if (WidestGap(plan, index) is not (> 0 and var widest))
             return null;
         var across = (plan.Pinned.SignedArea() / unblocked.SignedArea() / (1 + stretch)) - 1;
         return ScallopEstimate.MayDip(Math.Max(across, 0), widest, Math.Min(stitch, widest));
+    }
+
+    /// <summary>The widest gap between neighbouring marks of which a part lies on an edge, in millimetres; 0 without marks.</summary>
+    private static double WidestGap(PinPlan plan, int index)
+    {
+        var starts = new double[plan.Edges.Count + 1];
+        for (var e = 0; e < plan.Edges.Count; e++)
+            starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
+        double[] at = [.. plan.Marks.Select(m => starts[m.Edge] + (m.Fraction * plan.Edges[m.Edge].PinnedMm)).Order()];
+        // The gap over corner 0 stands at both ends of the ring's length.
+        double[] round = at.Length == 0 ? [] : [at[^1] - starts[^1], .. at, at[0] + starts[^1]];
+        var onEdge = Enumerable.Range(1, Math.Max(round.Length - 1, 0)).Where(i => round[i] > starts[index] + Contact && round[i - 1] < starts[index + 1] - Contact);
+        return onEdge.Select(i => round[i] - round[i - 1]).DefaultIfEmpty(0).Max();
     }
 
     private static string Name(FabricKind kind) => kind switch

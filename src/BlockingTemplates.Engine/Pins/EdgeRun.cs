@@ -8,7 +8,6 @@ public sealed class EdgeRun
 {
     private readonly double[] _start;
     private readonly double _first;
-    private readonly double _ring;
 
     private EdgeRun(Outline outline, IReadOnlyList<int> edges, double first, bool isClosed)
     {
@@ -18,7 +17,6 @@ public sealed class EdgeRun
         _start = new double[edges.Count + 1];
         for (var i = 0; i < edges.Count; i++)
             _start[i + 1] = _start[i] + outline.Edges[edges[i]].Curve.Length;
-        _ring = _start[^1];
     }
 
     /// <summary>The edges in order.</summary>
@@ -28,7 +26,7 @@ public sealed class EdgeRun
     public bool IsClosed { get; }
 
     /// <summary>Its length, in millimetres.</summary>
-    public double Length => _ring;
+    public double Length => _start[^1];
 
     /// <summary>The runs of an outline.</summary>
     /// <param name="outline">The outline.</param>
@@ -58,8 +56,8 @@ public sealed class EdgeRun
     public (int Edge, double Fraction) Locate(double position)
     {
         var at = position + _first;
-        if (IsClosed && at >= _ring)
-            at -= _ring;
+        if (IsClosed && at >= Length)
+            at -= Length;
         var i = 0;
         while (i < Edges.Count - 1 && at >= _start[i + 1])
             i++;
@@ -74,7 +72,7 @@ public sealed class EdgeRun
             if (Edges[i] != edge)
                 continue;
             var at = _start[i] + (fraction * (_start[i + 1] - _start[i])) - _first;
-            return IsClosed && at < -1e-9 ? at + _ring : Math.Max(at, 0);
+            return IsClosed && at < -1e-9 ? at + Length : Math.Max(at, 0);
         }
 
         return null;

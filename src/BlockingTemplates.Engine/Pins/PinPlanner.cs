@@ -21,7 +21,7 @@ public static class PinPlanner
         var about = anchor.Place is { } place ? piece.Finished.Edges[place.Edge].Curve.At(place.Fraction) : Point.Origin;
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
-        var mirror = MirrorPairing.Of(pinned) is { } found && (piece.Unblocked is null || found.Fits(piece.Unblocked)) && SaidAlike(piece, found) ? found : null;
+        var mirror = MirrorPairing.All(pinned).FirstOrDefault(m => SaidAlike(piece, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
         var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, anchor) : null;
 
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
@@ -36,7 +36,7 @@ public static class PinPlanner
             Mirror = mirror,
             Rule = rule,
             Edges = edges,
-            Marks = Numbered(places, pinned, layLine, anchor),
+            Marks = Numbered(places, piece, pinned, layLine, anchor),
         };
         plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
         EdgePlans.AddNotes(plan, piece, settings, findings);
@@ -57,7 +57,7 @@ public static class PinPlanner
         return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets));
     }
 
-    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Outline pinned, Outline? layLine, Anchor anchor)
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Piece piece, Outline pinned, Outline? layLine, Anchor anchor)
     {
         var starts = new double[pinned.Edges.Count + 1];
         for (var i = 0; i < pinned.Edges.Count; i++)
@@ -75,6 +75,7 @@ public static class PinPlanner
                 Edge = p.Edge,
                 Fraction = p.Fraction,
                 Count = p.Count,
+                Of = piece.Edges[p.Edge].Of,
                 At = default,
                 Outward = default,
                 IsAnchor = isAnchor[i],

@@ -5,12 +5,16 @@ namespace BlockingTemplates.Engine.Pins;
 /// <summary>The order in which marks are pinned: rounds that walk along the edge.</summary>
 /// <remarks>
 /// Round 1: anchors. Round 2: corners, opposite ones in turn. Each later round puts a mark into every gap wider than
-/// half the widest and runs once round from the anchor; once no gap holds more than three unset marks, the last round
-/// fills each edge in one walk. Common practice (centre and corners first, then halve each gap), no source.
+/// half the widest (of those that hold unset marks) and runs once round from the anchor; once no gap holds more than three unset marks, the last round
+/// fills each edge in one walk. With neither anchor nor corner, round 2 is the first place. Common practice (centre and corners first, then halve each gap), no source.
 /// </remarks>
 public static class RoundOrder
 {
     private const int LastRoundHolds = 3;
+
+    /// <summary>Lengths this near are the same, whatever the last digit of a sum says.</summary>
+    private const double SameLengthMm = 1e-6;
+
 
     /// <summary>Round and number of every place.</summary>
     /// <param name="positions">Arc length round the outline of every place, increasing, in millimetres.</param>
@@ -36,14 +40,14 @@ public static class RoundOrder
             }
         }
 
-        var first = Enumerable.Range(0, n).FirstOrDefault(i => isAnchor[i]);
+        // An anchored edge may run through place 0: the walk starts at its first mark.
+        var first = Enumerable.Range(0, n).FirstOrDefault(i => isAnchor[i] && !isAnchor[(i + n - 1) % n], isAnchor.Contains(true) ? 0 : -1);
+        var isAnchored = first >= 0;
+        first = Math.Max(first, 0);
         int[] walk = [.. Enumerable.Range(0, n).Select(i => (first + i) % n)];
-        if (walk.Any(i => isAnchor[i]))
-            Set(walk.Where(i => isAnchor[i]));
-        current = 1;
-        Set(Corners([.. walk.Where(i => isCorner[i] && rounds[i] == 0)], points, order.Count > 0 ? order[^1] : null));
-        if (order.Count == 0)
-            Set([first]);
+        Set(walk.Where(i => isAnchor[i]));
+        var corners = Corners([.. walk.Where(i => isCorner[i] && rounds[i] == 0)], points, isAnchored ? order[^1] : null);
+        Set(isAnchored || corners.Count > 0 ? corners : [first]);
         while (order.Count < n)
         {
             var gaps = Gaps(walk, rounds, positions, round);
@@ -54,7 +58,7 @@ public static class RoundOrder
             }
 
             var widest = gaps.Max(g => g.Width);
-            Set(gaps.Where(g => g.Width > widest / 2).Select(g => Middle(g.Width, g.Unset, u => Away(positions, round, first, u))).ToList());
+            Set(gaps.Where(g => g.Width > (widest / 2) + SameLengthMm).Select(g => Middle(g.Width, g.Unset, u => Away(positions, round, first, u))).ToList());
         }
 
         var numbers = new int[n];

@@ -4,13 +4,16 @@ namespace BlockingTemplates.Engine.Pins;
 
 /// <summary>How wide a gap between pins may be, by its place.</summary>
 /// <remarks>
-/// Common practice, no source: the full spacing along an edge, half of it within one spacing of a corner, half of it
-/// on an edge that must shrink; a half never less than the least spacing unless the full spacing is.
+/// Common practice, no source: the full spacing along an edge, half of it within one spacing of a corner that is not
+/// smooth (measured along the outline), half of it on an edge that must shrink; a half never less than the least
+/// spacing unless the full spacing is.
 /// </remarks>
 public sealed class SpacingRule
 {
+    private const double Contact = 1e-7;
     private readonly double[] _lengths;
-    private readonly bool[] _sharp;
+    private readonly double[] _behind;
+    private readonly double[] _ahead;
     private readonly bool[] _shrinks;
 
     /// <summary>The rule for a pinned outline.</summary>
@@ -21,9 +24,24 @@ public sealed class SpacingRule
     public SpacingRule(Outline pinned, double spacingMm, double leastMm, IReadOnlyList<bool> shrinks)
     {
         ArgumentNullException.ThrowIfNull(pinned);
+        ArgumentNullException.ThrowIfNull(shrinks);
+        if (!(spacingMm > 0))
+            throw new ArgumentOutOfRangeException(nameof(spacingMm), "A spacing is above 0.");
+        var n = pinned.Edges.Count;
         _lengths = [.. pinned.Edges.Select(e => e.Curve.Length)];
-        _sharp = [.. pinned.Corners.Select(c => !c.Smooth)];
         _shrinks = [.. shrinks];
+        _behind = new double[n];
+        _ahead = new double[n];
+        Array.Fill(_behind, double.PositiveInfinity);
+        Array.Fill(_ahead, double.PositiveInfinity);
+        // Twice round the ring, so that distances run on through corner 0.
+        for (var i = 0; i < 2 * n; i++)
+        {
+            int on = i % n, back = n - 1 - on;
+            _behind[on] = pinned.Corners[on].Smooth ? _behind[(on + n - 1) % n] + _lengths[(on + n - 1) % n] : 0;
+            _ahead[back] = pinned.Corners[(back + 1) % n].Smooth ? _ahead[(back + 1) % n] + _lengths[(back + 1) % n] : 0;
+        }
+
         FullMm = spacingMm;
         HalfMm = Math.Min(spacingMm, Math.Max(spacingMm / 2, leastMm));
     }
@@ -38,33 +56,12 @@ public sealed class SpacingRule
     public double OnEdge(int edge) => _shrinks[edge] ? HalfMm : FullMm;
 
     /// <summary>Widest gap allowed about a place, in millimetres.</summary>
-    public double At(int edge, double fraction)
-    {
-        var n = _lengths.Length;
-        var near = false;
-        // Back to the corner before, forward to the one behind, through smooth corners.
-        var back = fraction * _lengths[edge];
-        for (var e = edge; back < FullMm; e = (e + n - 1) % n, back += _lengths[e])
-        {
-            if (_sharp[e])
-            {
-                near = true;
-                break;
-            }
+    public double At(int edge, double fraction) =>
+        Behind(edge, fraction) < FullMm - Contact || Ahead(edge, fraction) < FullMm - Contact ? HalfMm : OnEdge(edge);
 
-            if (_sharp.All(s => !s))
-                break;
-        }
+    /// <summary>Distance along the outline back to the nearest corner that is not smooth, in millimetres; infinite where there is none.</summary>
+    public double Behind(int edge, double fraction) => _behind[edge] + (fraction * _lengths[edge]);
 
-        var ahead = (1 - fraction) * _lengths[edge];
-        for (var e = (edge + 1) % n; !near && ahead < FullMm; ahead += _lengths[e], e = (e + 1) % n)
-        {
-            if (_sharp[e])
-                near = true;
-            else if (_sharp.All(s => !s))
-                break;
-        }
-
-        return near ? HalfMm : OnEdge(edge);
-    }
+    /// <summary>Distance along the outline on to the nearest corner that is not smooth, in millimetres; infinite where there is none.</summary>
+    public double Ahead(int edge, double fraction) => _ahead[edge] + ((1 - fraction) * _lengths[edge]);
 }

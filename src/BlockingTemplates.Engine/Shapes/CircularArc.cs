@@ -1,15 +1,18 @@
 namespace BlockingTemplates.Engine.Shapes;
 
 /// <summary>An edge that is an arc of a circle, up to a half circle.</summary>
+/// <remarks>Points are found by the chord from the arc's start, not from its centre: a flat arc's centre lies too far away for its digits.</remarks>
 public sealed class CircularArc : EdgeCurve
 {
+    /// <summary>A bow no larger than this is none, in millimetres.</summary>
+    private const double StraightMm = 1e-9;
+
     private readonly Point _from;
     private readonly Point _to;
     private readonly double _bow;
-    private readonly Point _centre;
     private readonly double _radius;
-    private readonly double _startAngle;
     private readonly double _sweep;
+    private readonly double _startAngle;
 
     /// <summary>The arc between two points with a bow.</summary>
     /// <param name="from">Where it starts.</param>
@@ -24,36 +27,33 @@ public sealed class CircularArc : EdgeCurve
         (_from, _to, _bow) = (from, to, bow);
         _radius = CircularSegment.Radius(chord, Math.Abs(bow));
         _sweep = Math.Sign(bow) * CircularSegment.Angle(chord, Math.Abs(bow));
-        _centre = from.Toward(to, 0.5) + ((bow - (Math.Sign(bow) * _radius)) * (to - from).Unit.TurnedRight);
-        _startAngle = Math.Atan2(from.Y - _centre.Y, from.X - _centre.X);
+        _startAngle = Math.Atan2(to.Y - from.Y, to.X - from.X) - (_sweep / 2);
     }
 
     /// <inheritdoc/>
     public override double Length => _radius * Math.Abs(_sweep);
 
-    /// <summary>The edge between two points: an arc, or a straight line for no bow.</summary>
+    /// <summary>The edge between two points: an arc, or a straight line for no bow (up to 1e-9 mm).</summary>
     public static EdgeCurve Between(Point from, Point to, double bow) =>
-        bow == 0 ? new StraightEdge(from, to) : new CircularArc(from, to, bow);
+        Math.Abs(bow) <= StraightMm ? new StraightEdge(from, to) : new CircularArc(from, to, bow);
 
     /// <inheritdoc/>
-    public override Point At(double fraction) => Checked(fraction) switch
+    public override Point At(double fraction)
     {
-        0 => _from,
-        1 => _to,
-        _ => _centre + (_radius * Vector.AtAngle(_startAngle + (fraction * _sweep))),
-    };
-
-    /// <inheritdoc/>
-    public override Vector Direction(double fraction)
-    {
-        var outward = Vector.AtAngle(_startAngle + (Checked(fraction) * _sweep));
-        return _sweep > 0 ? outward.TurnedLeft : outward.TurnedRight;
+        if (Checked(fraction) is 0 or 1)
+            return fraction == 0 ? _from : _to;
+        var half = fraction * _sweep / 2;
+        return _from + (2 * _radius * Math.Abs(Math.Sin(half)) * Vector.AtAngle(_startAngle + half));
     }
+
+    /// <inheritdoc/>
+    public override Vector Direction(double fraction) => Vector.AtAngle(_startAngle + (Checked(fraction) * _sweep));
 
     /// <inheritdoc/>
     public override IReadOnlyList<Point> Flatten(double toleranceMm)
     {
-        var widest = 2 * Math.Acos(Math.Max(0, 1 - (toleranceMm / _radius)));
+        // A piece of angle w lies r (1 - cos(w/2)) = 2 r sin^2(w/4) from its chord.
+        var widest = 4 * Math.Asin(Math.Min(1, Math.Sqrt(toleranceMm / (2 * _radius))));
         var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(_sweep) / widest));
         return [.. Enumerable.Range(0, pieces + 1).Select(i => At((double)i / pieces))];
     }
@@ -67,7 +67,7 @@ public sealed class CircularArc : EdgeCurve
         var isSimilar = Math.Abs(x.Dot(y)) < 1e-12 * scale * scale && Math.Abs(scale - y.Length) < 1e-12 * scale;
         return isSimilar
             ? new CircularArc(map.Map(_from), map.Map(_to), Math.Sign(map.Determinant) * scale * _bow)
-            : new EllipticArc(_centre, _radius, _startAngle, _sweep, map);
+            : new EllipticArc(this, map);
     }
 
     /// <inheritdoc/>

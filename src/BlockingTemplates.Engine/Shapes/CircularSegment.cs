@@ -40,7 +40,8 @@ public static class CircularSegment
             return null;
         if (ratio < Accuracy)
             return arc;
-        var half = Brent.FindRoot(h => ((1 - Math.Cos(h)) / (2 * h)) - ratio, 1e-9, (Math.PI / 2) + 1e-9, Accuracy, 200);
+        // bow / arc = (1 - cos h) / (2h) for half the angle h; written by the sine, which keeps its digits for flat arcs.
+        var half = Brent.FindRoot(h => (Math.Pow(Math.Sin(h / 2), 2) / h) - ratio, 1e-9, (Math.PI / 2) + 1e-9, Accuracy, 200);
         return arc * Math.Sin(half) / half;
     }
 }

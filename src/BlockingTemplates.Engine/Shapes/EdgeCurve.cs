@@ -7,6 +7,9 @@ public abstract class EdgeCurve
     /// <summary>Arc length in millimetres, above 0.</summary>
     public abstract double Length { get; }
 
+    /// <summary>Fractions between which the curve is smooth, increasing, 0 and 1 included.</summary>
+    public virtual IReadOnlyList<double> Breaks => [0, 1];
+
     /// <summary>Where the curve starts.</summary>
     public Point Start => At(0);
 

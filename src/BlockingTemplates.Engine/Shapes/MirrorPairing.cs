@@ -11,15 +11,17 @@ public sealed record MirrorPairing(IReadOnlyList<int> Partner, Point Centre, Vec
 
     private const int SamplesPerEdge = 16;
 
-    /// <summary>The pairing of an outline, the one nearest to left and right first, or null if it is not symmetric.</summary>
-    public static MirrorPairing? Of(Outline outline)
+    /// <summary>The pairing of an outline, the one nearest to left and right, or null if it is not symmetric.</summary>
+    public static MirrorPairing? Of(Outline outline) => All(outline) is [var first, ..] ? first : null;
+
+    /// <summary>All pairings of an outline, the one nearest to left and right first.</summary>
+    public static IReadOnlyList<MirrorPairing> All(Outline outline)
     {
         ArgumentNullException.ThrowIfNull(outline);
-        return Enumerable.Range(0, outline.Edges.Count)
+        return [.. Enumerable.Range(0, outline.Edges.Count)
             .Select(sum => Fit(outline, sum))
             .OfType<MirrorPairing>()
-            .OrderBy(p => Math.Round(Math.Abs(p.Axis.X), 9))
-            .FirstOrDefault();
+            .OrderBy(p => Math.Round(Math.Abs(p.Axis.X), 9))];
     }
 
     /// <summary>Whether another outline with the same edges is symmetric in the same pairs.</summary>
@@ -48,11 +50,9 @@ public sealed record MirrorPairing(IReadOnlyList<int> Partner, Point Centre, Vec
         List<(Point Here, Point There)> pairs = [];
         for (var i = 0; i < n; i++)
         {
-            for (var k = 0; k < SamplesPerEdge; k++)
-            {
-                var f = (double)k / SamplesPerEdge;
-                pairs.Add((outline.Edges[i].Curve.At(f), outline.Edges[partner[i]].Curve.At(1 - f)));
-            }
+            var (here, there) = (outline.Edges[i].Curve, outline.Edges[partner[i]].Curve);
+            var even = Enumerable.Range(0, SamplesPerEdge).Select(k => (double)k / SamplesPerEdge);
+            pairs.AddRange(even.Concat(here.Breaks).Concat(there.Breaks.Select(f => 1 - f)).Select(f => (here.At(f), there.At(1 - f))));
         }
 
         var centre = new Point(pairs.Average(p => p.Here.X), pairs.Average(p => p.Here.Y));

@@ -55,6 +55,9 @@ public sealed class Outline
         return twice / 2;
     }
 
+    /// <summary>Area of the flattened ring's convex hull, in square millimetres: 0 for a ring all on one line.</summary>
+    public double HullArea() => new MultiPoint([.. Ring().Select(p => new NetTopologySuite.Geometries.Point(p.X, p.Y))]).ConvexHull().Area;
+
     /// <summary>The image under a map of the plane; a map that exchanges left and right throws.</summary>
     public Outline Mapped(Affine map)
     {
@@ -73,7 +76,7 @@ public sealed class Outline
             [.. Enumerable.Range(0, n).Select(i => Corners[(n - i) % n])]);
     }
 
-    /// <summary>The polygon of the flattened ring.</summary>
+    /// <summary>The polygon of the flattened ring; a ring of fewer than three points throws.</summary>
     public Polygon ToPolygon(double toleranceMm = FlatteningMm)
     {
         var ring = Ring(toleranceMm).Select(p => new Coordinate(p.X, p.Y)).ToList();

@@ -27,6 +27,9 @@ public sealed class PolylineEdge : EdgeCurve
     public override double Length => _length[^1];
 
     /// <inheritdoc/>
+    public override IReadOnlyList<double> Breaks => [.. _length.Select(l => l / Length)];
+
+    /// <inheritdoc/>
     public override Point At(double fraction)
     {
         var i = StretchAt(Checked(fraction));

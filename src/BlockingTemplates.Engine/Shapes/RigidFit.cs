@@ -6,12 +6,14 @@ namespace BlockingTemplates.Engine.Shapes;
 /// <remarks>
 /// Least integral of the squared distance between points at equal fractions of equal edges, over the target's arc
 /// length. Closed form in the plane (the angle of the summed cross and scalar products; Kabsch, Acta
-/// Crystallographica A32, 1976, 922, in two dimensions); integrals by Gauss-Legendre quadrature, order 64 an edge part.
+/// Crystallographica A32, 1976, 922, in two dimensions); integrals by Gauss-Legendre quadrature between the places
+/// where either edge is less smooth.
 /// </remarks>
 public static class RigidFit
 {
-    private const int Order = 64;
-    private const int PartsPerEdge = 4;
+    private const int Order = 16;
+    private const int LeastPartsPerEdge = 16;
+    private const double SamePlace = 1e-12;
 
     /// <summary>The motion that lays <paramref name="moving"/> on <paramref name="target"/>.</summary>
     /// <param name="moving">The outline that is moved.</param>
@@ -21,21 +23,9 @@ public static class RigidFit
     {
         ArgumentNullException.ThrowIfNull(moving);
         ArgumentNullException.ThrowIfNull(target);
-        List<(double Weight, Point From, Point To)> samples = [];
-        for (var i = 0; i < target.Edges.Count; i++)
-        {
-            var (a, b) = (moving.Edges[i].Curve, target.Edges[i].Curve);
-            for (var part = 0; part < PartsPerEdge; part++)
-            {
-                var rule = new GaussLegendreRule((double)part / PartsPerEdge, (part + 1.0) / PartsPerEdge, Order);
-                for (var k = 0; k < rule.Order; k++)
-                {
-                    var t = rule.GetAbscissa(k);
-                    samples.Add((rule.GetWeight(k) * b.Length, a.At(t), b.At(t)));
-                }
-            }
-        }
-
+        if (moving.Edges.Count != target.Edges.Count)
+            throw new ArgumentException("Both outlines need the same edges.", nameof(moving));
+        var samples = target.Edges.SelectMany((e, i) => Samples(moving.Edges[i].Curve, e.Curve)).ToList();
         var total = samples.Sum(s => s.Weight);
         var from = pinned?.Moving ?? new Point(samples.Sum(s => s.Weight * s.From.X) / total, samples.Sum(s => s.Weight * s.From.Y) / total);
         var to = pinned?.Target ?? new Point(samples.Sum(s => s.Weight * s.To.X) / total, samples.Sum(s => s.Weight * s.To.Y) / total);
@@ -47,5 +37,23 @@ public static class RigidFit
         }
 
         return Affine.Shift(Point.Origin - from).Then(Affine.Turn(Math.Atan2(cross, dot))).Then(Affine.Shift(to - Point.Origin));
+    }
+
+    private static IEnumerable<(double Weight, Point From, Point To)> Samples(EdgeCurve moving, EdgeCurve target)
+    {
+        double[] breaks = [.. moving.Breaks.Concat(target.Breaks).Order()];
+        var parts = (LeastPartsPerEdge + breaks.Length - 1) / breaks.Length;
+        for (var i = 1; i < breaks.Length; i++)
+        {
+            if (breaks[i] - breaks[i - 1] < SamePlace)
+                continue;
+            for (var part = 0; part < parts; part++)
+            {
+                var step = (breaks[i] - breaks[i - 1]) / parts;
+                var rule = new GaussLegendreRule(breaks[i - 1] + (part * step), breaks[i - 1] + ((part + 1) * step), Order);
+                for (var k = 0; k < rule.Order; k++)
+                    yield return (rule.GetWeight(k) * target.Length, moving.At(rule.GetAbscissa(k)), target.At(rule.GetAbscissa(k)));
+            }
+        }
     }
 }

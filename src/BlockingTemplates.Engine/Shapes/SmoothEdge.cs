@@ -11,6 +11,10 @@ public abstract class SmoothEdge : EdgeCurve
 {
     private const int PartsPerStretch = 16;
     private const int Order = 16;
+
+    /// <summary>Least share of a cubic's greatest distance from its chord that its three quarter points show (0.914, reached by t(1-t)(t+1/4)).</summary>
+    private const double SeenByQuarters = 0.91;
+
     private readonly Lazy<(double[] Parameter, double[] Length)> _table;
 
     /// <summary>Starts with nothing measured; the table of lengths is made when first asked for.</summary>
@@ -18,6 +22,9 @@ public abstract class SmoothEdge : EdgeCurve
 
     /// <inheritdoc/>
     public override double Length => _table.Value.Length[^1];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> Breaks => [.. Enumerable.Range(0, Knots.Count).Select(i => _table.Value.Length[i * PartsPerStretch] / Length)];
 
     /// <summary>Parameters where the curve is less smooth, 0 and 1 included, increasing.</summary>
     protected abstract IReadOnlyList<double> Knots { get; }
@@ -33,7 +40,7 @@ public abstract class SmoothEdge : EdgeCurve
     {
         var points = new List<Point> { PointAt(0) };
         for (var i = 1; i < Knots.Count; i++)
-            Split(Knots[i - 1], points[^1], Knots[i], PointAt(Knots[i]), toleranceMm, points, 0);
+            Split(Knots[i - 1], points[^1], Knots[i], PointAt(Knots[i]), SeenByQuarters * toleranceMm, points, 0);
         return points;
     }
 
