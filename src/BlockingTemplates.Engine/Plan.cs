@@ -4,6 +4,7 @@ using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Sheets;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine;
 
@@ -20,4 +21,10 @@ public sealed record Plan(
     PinPlan Pins,
     MatLayout Mats,
     IReadOnlyList<Guide> Guides,
-    IReadOnlyList<Note> Notes);
+    IReadOnlyList<Note> Notes)
+{
+    /// <summary>The finished outline where it lies inside the pinned one: what the piece springs back to about its anchor.</summary>
+    public Outline FinishedInFrame => Pins.Anchor.Place is var (edge, fraction)
+        ? Piece.Finished.Mapped(Affine.Shift(Pins.Pinned.Edges[edge].Curve.At(fraction) - Piece.Finished.Edges[edge].Curve.At(fraction)))
+        : Piece.Finished.Mapped(Affine.Shift(Box.Around(Pins.Pinned.Ring()).Centre - Box.Around(Piece.Finished.Ring()).Centre));
+}

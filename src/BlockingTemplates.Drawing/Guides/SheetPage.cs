@@ -44,7 +44,7 @@ internal sealed class SheetPage
         var at = new Point(_print.Left - (window.Left * _trueX), _print.Lower - (window.Lower * _trueY));
         List<Element> content =
         [
-            new PlacedElement(picture.On(_sheet), at, _trueX, _trueY, _print),
+            new PlacedElement(picture.On(_sheet), at, _trueX, _print, _trueY),
             .. Joints(),
             .. Head(),
             .. Foot(),

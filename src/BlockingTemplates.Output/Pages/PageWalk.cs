@@ -66,7 +66,7 @@ internal static class PageWalk
 
     private static void Draw(PlacedElement placed, Placement place, IPageSurface surface)
     {
-        Check(IsPlace(placed.At) && IsSize(placed.Scale), "Placed content stands at finite numbers, with a scale above 0.");
+        Check(IsPlace(placed.At) && IsSize(placed.Scale) && IsSize(placed.ScaleY ?? placed.Scale), "Placed content stands at finite numbers, with a scale above 0.");
         var inner = place.Then(placed);
         if (placed.Clip is not { } clip)
         {

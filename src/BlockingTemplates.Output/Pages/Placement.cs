@@ -4,16 +4,19 @@ using BlockingTemplates.Engine.Shapes;
 namespace BlockingTemplates.Output.Pages;
 
 /// <summary>Where content stands on its page: scaled about its origin, then moved.</summary>
-internal readonly record struct Placement(double Scale, Point At)
+internal readonly record struct Placement(double ScaleX, double ScaleY, Point At)
 {
-    public static Placement Identity => new(1, Point.Origin);
+    public static Placement Identity => new(1, 1, Point.Origin);
 
-    public Point Map(Point p) => new(At.X + (Scale * p.X), At.Y + (Scale * p.Y));
+    /// <summary>The scale of widths, texts and symbols, which are not drawn askew: the geometric mean.</summary>
+    public double Scale => ScaleX == ScaleY ? ScaleX : Math.Sqrt(ScaleX * ScaleY);
 
-    public Box Map(Box b) => new(At.X + (Scale * b.Left), At.Y + (Scale * b.Lower), At.X + (Scale * b.Right), At.Y + (Scale * b.Upper));
+    public Point Map(Point p) => new(At.X + (ScaleX * p.X), At.Y + (ScaleY * p.Y));
+
+    public Box Map(Box b) => new(At.X + (ScaleX * b.Left), At.Y + (ScaleY * b.Lower), At.X + (ScaleX * b.Right), At.Y + (ScaleY * b.Upper));
 
     /// <summary>Where content stands that is placed inside this.</summary>
-    public Placement Then(PlacedElement inner) => new(Scale * inner.Scale, Map(inner.At));
+    public Placement Then(PlacedElement inner) => new(ScaleX * inner.Scale, ScaleY * (inner.ScaleY ?? inner.Scale), Map(inner.At));
 
     public IReadOnlyList<PathStep> Map(IReadOnlyList<PathStep> steps)
     {

@@ -132,6 +132,13 @@ public class MatFieldTests
                         At = curve.At((double)k / perEdge),
                         Outward = curve.Direction(0).TurnedRight,
                     };
-        return new() { Pinned = outline, Marks = [.. marks] };
+        return new()
+        {
+            Pinned = outline,
+            Anchor = new(AnchorKind.None, 0, "none"),
+            Rule = new(outline, 50, 15, [.. outline.Edges.Select(_ => false)]),
+            Edges = [],
+            Marks = [.. marks],
+        };
     }
 }
