@@ -24,7 +24,7 @@ internal static class MatNotes
         {
             findings.Note(
                 "mats.seamClearance",
-                $"{Marks([.. near.Select(s => s.Number)])} within the seam clearance, and no move by one stitch takes {(near.Length == 1 ? "it" : "them")} out.",
+                $"{Marks([.. near.Select(s => s.Number)])} {(near.Length == 1 ? "stands" : "stand")} within the seam clearance, and no move by one stitch takes {(near.Length == 1 ? "it" : "them")} out.",
                 "Tape the seam underneath there, and check that the pin holds.");
         }
 

@@ -50,20 +50,34 @@ internal sealed class JoiningSheets
 
     private static bool HangTogether(IReadOnlySet<Cell> printed)
     {
-        var reached = new HashSet<Cell>(printed.Count);
-        var waiting = new Stack<Cell>([printed.First()]);
-        while (waiting.TryPop(out var cell))
+        var (left, lower) = (int.MaxValue, int.MaxValue);
+        var (right, upper) = (int.MinValue, int.MinValue);
+        foreach (var (column, row) in printed)
         {
-            if (!printed.Contains(cell) || !reached.Add(cell))
-                continue;
-            var (column, row) = cell;
-            waiting.Push(new(column - 1, row));
-            waiting.Push(new(column + 1, row));
-            waiting.Push(new(column, row - 1));
-            waiting.Push(new(column, row + 1));
+            (left, right) = (Math.Min(left, column), Math.Max(right, column));
+            (lower, upper) = (Math.Min(lower, row), Math.Max(upper, row));
         }
 
-        return reached.Count == printed.Count;
+        // A rim of unprinted places all round saves asking where the box ends.
+        var width = right - left + 3;
+        var unreached = new bool[width * (upper - lower + 3)];
+        foreach (var (column, row) in printed)
+            unreached[column - left + 1 + ((row - lower + 1) * width)] = true;
+        var waiting = new Stack<int>([Array.IndexOf(unreached, true)]);
+        var reached = 0;
+        while (waiting.TryPop(out var place))
+        {
+            if (!unreached[place])
+                continue;
+            unreached[place] = false;
+            reached++;
+            waiting.Push(place - 1);
+            waiting.Push(place + 1);
+            waiting.Push(place - width);
+            waiting.Push(place + width);
+        }
+
+        return reached == printed.Count;
     }
 
     private List<List<int>> Groups()

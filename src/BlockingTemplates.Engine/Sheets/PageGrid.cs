@@ -101,14 +101,22 @@ public sealed class PageGrid
         var cover = _covers[placing.Landscape];
         HashSet<Cell> printed = [.. cover.Cells(placing.ShiftX, placing.ShiftY)];
         var joining = JoiningSheets.Fewest(printed);
-        var first = new Cell(printed.Min(c => c.Column), printed.Min(c => c.Row));
-        var sheets = printed.Concat(joining).OrderBy(c => c.Row).ThenBy(c => c.Column).Select(c =>
+        var (firstRow, firstColumn) = (int.MaxValue, int.MaxValue);
+        foreach (var (column, row) in printed)
+            (firstRow, firstColumn) = (Math.Min(firstRow, row), Math.Min(firstColumn, column));
+        var sheets = new List<Sheet>(printed.Count + joining.Count);
+        foreach (var cell in printed)
+            sheets.Add(SheetOf(cell, false));
+        foreach (var cell in joining)
+            sheets.Add(SheetOf(cell, true));
+        return new(_paper, placing.Landscape, sheets, cover.PitchX, cover.PitchY, _overlap, _margin);
+
+        Sheet SheetOf(Cell cell, bool joins)
         {
-            var at = cover.At(placing.ShiftX, placing.ShiftY, c);
+            var at = cover.At(placing.ShiftX, placing.ShiftY, cell);
             var window = new Box(at.X, at.Y, at.X + cover.PitchX, at.Y + cover.PitchY);
-            return new Sheet(c.Row - first.Row + 1, c.Column - first.Column + 1, window, !printed.Contains(c));
-        });
-        return new(_paper, placing.Landscape, [.. sheets], cover.PitchX, cover.PitchY, _overlap, _margin);
+            return new(cell.Row - firstRow + 1, cell.Column - firstColumn + 1, window, joins);
+        }
     }
 
     /// <summary>A solid box.</summary>

@@ -18,9 +18,11 @@ public sealed record SheetLayout
     {
         ArgumentNullException.ThrowIfNull(sheets);
         (Paper, Landscape, PitchX, PitchY, Overlap, Margin) = (paper, landscape, pitchX, pitchY, overlap, margin);
-        Sheets = [.. sheets.OrderBy(s => s.Row).ThenBy(s => s.Column)];
-        _places = new Sheet?[Sheets.Max(s => s.Row), Sheets.Max(s => s.Column)];
-        foreach (var sheet in Sheets)
+        Sheet[] inOrder = [.. sheets];
+        Array.Sort(inOrder, (a, b) => (a.Row, a.Column).CompareTo((b.Row, b.Column)));
+        Sheets = inOrder;
+        _places = new Sheet?[Sheets[^1].Row, Sheets.Max(s => s.Column)];
+        foreach (var sheet in inOrder)
             _places[sheet.Row - 1, sheet.Column - 1] = sheet;
         JoiningCount = Sheets.Count(s => s.Joining);
     }
@@ -78,11 +80,35 @@ public sealed record SheetLayout
         if (!PrintedBox(sheet).Grown(PageGrid.OnLineMm).Holds(box))
             return false;
         var seen = box.Grown(-PageGrid.OnLineMm);
-        return !Around(sheet).Any(s => IsLater(s, sheet) && PaperBox(s).Overlaps(seen));
+        var (beside, above) = (Reach(Overlap + Margin, PitchX), Reach(Overlap + Margin, PitchY));
+        for (var row = sheet.Row; row <= sheet.Row + above; row++)
+        {
+            for (var column = row == sheet.Row ? sheet.Column + 1 : sheet.Column - beside; column <= sheet.Column + beside; column++)
+            {
+                if (At(row, column) is { } later && PaperBox(later).Overlaps(seen))
+                    return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The first sheet, in the order of taping, that shows a box whole, or null.</summary>
-    public Sheet? SheetHolding(Box box) => PrintedAt(new(box.Left, box.Lower)).FirstOrDefault(s => ShowsWhole(s, box));
+    public Sheet? SheetHolding(Box box)
+    {
+        // Prints run past their window to the right and up, so the sheets in question lie to the left and below.
+        var (ownRow, ownColumn) = PlaceOf(new(box.Left, box.Lower));
+        for (var row = ownRow - Reach(Overlap, PitchY); row <= ownRow; row++)
+        {
+            for (var column = ownColumn - Reach(Overlap, PitchX); column <= ownColumn; column++)
+            {
+                if (At(row, column) is { } sheet && ShowsWhole(sheet, box))
+                    return sheet;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The sheet whose own window holds a place, or null where none is printed.</summary>
     public Sheet? Owner(Point place)
@@ -92,42 +118,29 @@ public sealed record SheetLayout
     }
 
     /// <summary>The sheets whose print holds a place, in the order of taping.</summary>
-    public IReadOnlyList<Sheet> SheetsShowing(Point place) =>
-        [.. PrintedAt(place).Where(s => PrintedBox(s).Grown(PageGrid.OnLineMm).Holds(place))];
+    public IReadOnlyList<Sheet> SheetsShowing(Point place)
+    {
+        var (ownRow, ownColumn) = PlaceOf(place);
+        var showing = new List<Sheet>(4);
+        for (var row = ownRow - Reach(Overlap, PitchY); row <= ownRow; row++)
+        {
+            for (var column = ownColumn - Reach(Overlap, PitchX); column <= ownColumn; column++)
+            {
+                if (At(row, column) is { } sheet && PrintedBox(sheet).Grown(PageGrid.OnLineMm).Holds(place))
+                    showing.Add(sheet);
+            }
+        }
 
-    private static bool IsLater(Sheet sheet, Sheet other) => (sheet.Row, sheet.Column).CompareTo((other.Row, other.Column)) > 0;
+        return showing;
+    }
+
+    /// <summary>Over how many windows a length may run from the end of one.</summary>
+    private static int Reach(double length, double pitch) => (int)Math.Ceiling((length + PageGrid.OnLineMm) / pitch);
 
     private (int Row, int Column) PlaceOf(Point place)
     {
         var known = Sheets[0];
         var past = place - new Point(known.Window.Left - PageGrid.OnLineMm, known.Window.Lower - PageGrid.OnLineMm);
         return (known.Row + (int)Math.Floor(past.Y / PitchY), known.Column + (int)Math.Floor(past.X / PitchX));
-    }
-
-    /// <summary>Sheets whose print may hold a place, in the order of taping.</summary>
-    private IEnumerable<Sheet> PrintedAt(Point place)
-    {
-        var (row, column) = PlaceOf(place);
-        var (back, down) = ((int)Math.Ceiling(Overlap / PitchX) + 1, (int)Math.Ceiling(Overlap / PitchY) + 1);
-        return Between(row - down, row + 1, column - back, column + 1);
-    }
-
-    /// <summary>Sheets whose paper may lie over a sheet's print, in the order of taping.</summary>
-    private IEnumerable<Sheet> Around(Sheet sheet)
-    {
-        var (reach, over) = ((int)Math.Ceiling((Overlap + Margin) / PitchX), (int)Math.Ceiling((Overlap + Margin) / PitchY));
-        return Between(sheet.Row, sheet.Row + over, sheet.Column - reach, sheet.Column + reach);
-    }
-
-    private IEnumerable<Sheet> Between(int firstRow, int lastRow, int firstColumn, int lastColumn)
-    {
-        for (var row = Math.Max(1, firstRow); row <= Math.Min(lastRow, _places.GetLength(0)); row++)
-        {
-            for (var column = Math.Max(1, firstColumn); column <= Math.Min(lastColumn, _places.GetLength(1)); column++)
-            {
-                if (_places[row - 1, column - 1] is { } sheet)
-                    yield return sheet;
-            }
-        }
     }
 }

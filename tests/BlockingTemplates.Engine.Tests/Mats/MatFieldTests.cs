@@ -17,6 +17,11 @@ public class MatFieldTests
     [InlineData(5, 8, 8, 0)]
     [InlineData(8, 10, 14, 2.5)]
     [InlineData(10, 12, 12, 0)]
+    // In these the fewest marks near seams and the smallest box are not had together.
+    [InlineData(4, 12, 9, 1)]
+    [InlineData(6, 8, 10, 0.5)]
+    [InlineData(14, 12, 9, 1)]
+    [InlineData(50, 8, 10, 0.5)]
     public void The_layout_is_the_one_found_by_laying_out_every_turn_and_shift(int seed, double width, double height, double border)
     {
         var ring = RandomRings.Of(seed, 30);

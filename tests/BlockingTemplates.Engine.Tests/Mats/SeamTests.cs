@@ -43,7 +43,7 @@ public class SeamTests
         Assert.All(laid.Layout.Seats, s => Assert.True(s.NearSeam));
         var note = Assert.Single(laid.Notes);
         Assert.Equal("mats.seamClearance", note.Place);
-        Assert.StartsWith("Marks 1, 2 within the seam clearance", note.What, StringComparison.Ordinal);
+        Assert.StartsWith("Marks 1, 2 stand within the seam clearance", note.What, StringComparison.Ordinal);
     }
 
     [Fact]
