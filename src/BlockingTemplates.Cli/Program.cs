@@ -1,1 +1,3 @@
-Console.WriteLine();
+using BlockingTemplates.Cli;
+
+return await CommandLine.RunAsync(args, Console.Out, Console.Error, CancellationToken.None).ConfigureAwait(false);

@@ -8,6 +8,7 @@ namespace BlockingTemplates.Drawing.Guides;
 /// <summary>The guide at full size, once for the whole piece, in the frame; sheets take their part of it.</summary>
 public sealed class GuidePicture
 {
+    private const double LineToleranceMm = 0.25;
     private readonly Plan _plan;
     private readonly Guide _guide;
     private readonly int _lastRound;
@@ -34,7 +35,14 @@ public sealed class GuidePicture
             taken.Add(Box.About(mark.At, 10, 10));
         foreach (var cross in guide.Crosses)
             taken.Add(Box.About(cross, 2 * JointCrosses.HalfSizeMm, 2 * JointCrosses.HalfSizeMm));
+        Take(taken, plan.Pins.Pinned.Ring(LineToleranceMm));
+        if (guide.CutLine is { } cutAt)
+            Take(taken, cutAt);
+        if (plan.Pins.LayLine is { } lay)
+            Take(taken, lay.Ring(LineToleranceMm));
         _layLine = plan.Pins.LayLine is { } line ? new(plan.Pins, line, guide.Layout, taken) : null;
+        foreach (var mark in plan.Pins.Marks)
+            taken.AddLeader(mark.Rest ?? mark.At, mark.At);
         _matNames = new(plan.Mats, guide.Layout, taken);
     }
 
@@ -56,6 +64,12 @@ public sealed class GuidePicture
         content.Add(new LayerElement(GuideLayers.Numbers, [.. Leaders(box), .. Numbers(sheet)]));
         content.AddRange(_guide.Crosses.Where(c => Reaches(c, box, JointCrosses.HalfSizeMm)).Select(c => new SymbolElement(JointCross.Symbol, c)));
         return [.. content.Where(e => e is not LayerElement { Content.Count: 0 })];
+    }
+
+    private static void Take(TakenPlaces taken, IReadOnlyList<Point> ring)
+    {
+        for (var i = 0; i < ring.Count; i++)
+            taken.AddLeader(ring[i], ring[(i + 1) % ring.Count]);
     }
 
     private IEnumerable<Element> Marks(Box box) => _plan.Pins.Marks

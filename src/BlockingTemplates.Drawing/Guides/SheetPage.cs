@@ -16,6 +16,7 @@ internal sealed class SheetPage
     private const double TextMm = 3.4;
     private const double BaselineMm = PrintableMm + 1.2;
     private const double ScaleBarMm = 100;
+    private const double BarTickMm = 1.4;
     private readonly Plan _plan;
     private readonly Guide _guide;
     private readonly Sheet _sheet;
@@ -90,7 +91,7 @@ internal sealed class SheetPage
 
     private IEnumerable<Element> Foot()
     {
-        foreach (var element in Bar(new(_print.Left + 2, PrintableMm + 3.2), false, ScaleBarMm, "100 mm"))
+        foreach (var element in Bar(new(_print.Left + 2, PrintableMm + BarTickMm), false, ScaleBarMm, "100 mm"))
             yield return element;
         if (_print.Width < ScaleBarMm + 40)
             yield break;
@@ -121,12 +122,12 @@ internal sealed class SheetPage
     private IEnumerable<Element> Bar(Point from, bool isUpright, double trueMm, string words)
     {
         var along = isUpright ? new Vector(0, trueMm * _trueY) : new Vector(trueMm * _trueX, 0);
-        var tick = isUpright ? new Vector(1.6, 0) : new Vector(0, 1.6);
+        var tick = isUpright ? new Vector(BarTickMm, 0) : new Vector(0, BarTickMm);
         var to = from + along;
         yield return new PathElement(PathSteps.Line(from, to), GuideInk.Scale);
         yield return new PathElement(PathSteps.Line(from - tick, from + tick), GuideInk.Scale);
         yield return new PathElement(PathSteps.Line(to - tick, to + tick), GuideInk.Scale);
-        var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-0.8, 0) : new Vector(0, 0.7));
+        var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-0.8, 0) : new Vector(0, 0.6));
         yield return new TextElement(words, middle, 2.8, Align: TextAlign.Centre, AngleDegrees: isUpright ? 90 : 0);
     }
 

@@ -41,16 +41,24 @@ internal static class TapingMap
 
     private static IEnumerable<Element> Picture(Plan plan, SheetLayout layout, FramePlacing placing)
     {
+        var outline = plan.Pins.Pinned.Ring(0.5).Select(placing.On).ToList();
+        var taken = new TakenPlaces();
+        for (var i = 0; i < outline.Count; i++)
+            taken.AddLeader(outline[i], outline[(i + 1) % outline.Count]);
         foreach (var sheet in layout.Sheets)
         {
             var box = placing.On(sheet.Window);
             yield return new PathElement(PathSteps.Rectangle(box), new(0.25, 0.3), new Fill(sheet.Joining ? 0.85 : 1));
-            // Long names on small sheets get smaller.
-            var size = Math.Min(5.5, 0.8 * box.Width / Math.Max(1e-9, TextMeasure.AdvanceMm(sheet.Name, 1, FontWeight.Bold)));
-            yield return new TextElement(sheet.Name, new(box.Centre.X, box.Centre.Y - (0.33 * size)), size, FontWeight.Bold, TextAlign.Centre, Grey: 0.2);
+            // Long names on small sheets get smaller; beside the outline where there is room.
+            var size = Math.Min(5, 0.6 * box.Width / TextMeasure.AdvanceMm(sheet.Name, 1, FontWeight.Bold));
+            var name = Box.About(box.Centre, TextMeasure.AdvanceMm(sheet.Name, size, FontWeight.Bold), 0.7 * size);
+            double dx = ((box.Width - name.Width) / 2) - 1, dy = ((box.Height - name.Height) / 2) - 1;
+            var spots = from y in new[] { 0, -dy, dy } from x in new[] { 0, -dx, dx } select name.Moved(new(x, y));
+            var at = spots.Where(b => taken.IsFree(b.Grown(0.5))).Append(name).First();
+            yield return new TextElement(sheet.Name, new(at.Left, at.Lower), size, FontWeight.Bold, Grey: 0.2);
         }
 
-        yield return new PathElement(PathSteps.Polyline(plan.Pins.Pinned.Ring(0.5).Select(placing.On), true), new(0.6));
+        yield return new PathElement(PathSteps.Polyline(outline, true), new(0.6));
     }
 
     /// <summary>Distances between corners, straight: edges, then diagonals, then the depth of a triangle along its spine.</summary>
@@ -68,13 +76,13 @@ internal static class TapingMap
                 yield return $"{Name(sharp[a])} to {Name(sharp[b])}, straight: {Say(outline.CornerAt(sharp[a]).DistanceTo(outline.CornerAt(sharp[b])))}.";
         }
 
-        foreach (var corner in sharp)
+        if (plan.Pins.Mirror is { } mirror)
         {
-            // The spine: from a corner to the middle of the edge across from it, where that has a mark.
-            var across = (corner + (outline.Edges.Count / 2)) % outline.Edges.Count;
-            var middle = plan.Pins.Marks.FirstOrDefault(m => m.Edge == across && Math.Abs(m.Fraction - 0.5) < 1e-9);
-            if (outline.Edges.Count == 3 && middle is not null)
-                yield return string.Create(CultureInfo.InvariantCulture, $"{Name(corner)} to the middle of the {outline.Edges[across].Name} edge (mark {middle.Number}): {Say(outline.CornerAt(corner).DistanceTo(middle.At))}.");
+            // The spine: from the corner on the axis to the mark at the middle of the edge across it.
+            var corner = sharp.FindIndex(c => mirror.Partner[c] == (c + outline.Edges.Count - 1) % outline.Edges.Count);
+            var middle = plan.Pins.Marks.FirstOrDefault(m => mirror.Partner[m.Edge] == m.Edge && m.Fraction == 0.5);
+            if (corner >= 0 && middle is not null)
+                yield return string.Create(CultureInfo.InvariantCulture, $"Along the spine, {Name(sharp[corner])} to the middle of the {outline.Edges[middle.Edge].Name} edge (mark {middle.Number}): {Say(outline.CornerAt(sharp[corner]).DistanceTo(middle.At))}.");
         }
 
         var box = Box.Around(outline.Ring());

@@ -10,8 +10,9 @@ namespace BlockingTemplates.Drawing.Overviews;
 /// <summary>The piece on its mats, to scale, with its measurements: one picture to hang beside the mats.</summary>
 public static class OverviewPicture
 {
-    private const double FontMm = 4;
-    private const double DimensionMm = 9;
+    private const double FontMm = 3.6;
+    private const double LineMm = 4.4;
+    private const double DimensionMm = 14;
 
     /// <summary>The picture as a page of its own, as wide as asked and as high as it needs.</summary>
     public static Page Draw(Plan plan, double widthMm = 280)
@@ -69,25 +70,27 @@ public static class OverviewPicture
             yield return element;
     }
 
-    private static string Words(string name, double finished, double pinned)
-    {
-        var words = $"{name} {Both(finished)}";
-        return Math.Abs(pinned - finished) < 0.5 ? words : $"{words}, pinned to {Both(pinned)}";
-    }
+    private static string[] Words(string name, double finished, double pinned) =>
+        Math.Abs(pinned - finished) < 0.5 ? [$"{name} {Both(finished)}"] : [$"{name} {Both(finished)}", $"pinned to {Both(pinned)}"];
 
     private static string Both(double mm) =>
         $"{LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Centimetres)} ({LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Inches)})";
 
-    private static IEnumerable<Element> Arrow(Point from, Point to, string words, bool isUpright)
+    private static IEnumerable<Element> Arrow(Point from, Point to, string[] words, bool isUpright)
     {
         var along = (to - from).Unit;
         var side = along.TurnedLeft;
         yield return new PathElement(PathSteps.Line(from, to), new(0.2));
         foreach (var (tip, into) in new[] { (from, along), (to, -along) })
             yield return new PathElement(PathSteps.Polyline([tip, tip + (2 * into) + (0.7 * side), tip + (2 * into) - (0.7 * side)], true), null, new Fill());
-        var size = Math.Min(FontMm, FontMm * Math.Max(0.65, from.DistanceTo(to) / TextMeasure.AdvanceMm(words, FontMm)));
-        var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-1.2, 0) : new Vector(0, -1.2 - (0.7 * size)));
-        yield return new TextElement(words, middle, size, FontWeight.Bold, TextAlign.Centre, isUpright ? 90 : 0);
+        for (var i = 0; i < words.Length; i++)
+        {
+            // Written away from the field: leftward beside it, downward below it; the first line is read first.
+            var line = isUpright ? words.Length - 1 - i : i;
+            var off = 1.2 + (line * LineMm);
+            var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-off, 0) : new Vector(0, -off - (0.7 * FontMm)));
+            yield return new TextElement(words[i], middle, FontMm, i == 0 ? FontWeight.Bold : FontWeight.Regular, TextAlign.Centre, isUpright ? 90 : 0);
+        }
     }
 
     private static Box TextBox(TextElement text)

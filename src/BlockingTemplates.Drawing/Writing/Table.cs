@@ -8,7 +8,7 @@ namespace BlockingTemplates.Drawing.Writing;
 internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 6.2)
 {
     private const double TextMm = 3.6;
-    private const double PadMm = 1.2;
+    private const double PadMm = 1.6;
     private const double BoxMm = 3.6;
     private static readonly Stroke Rule = new(0.12, 0.5);
     private static readonly Stroke Line = new(0.3);

@@ -25,6 +25,9 @@ public sealed class OutlinePiece : PieceKind
     public override bool GivenByCorners => true;
 
     /// <inheritdoc/>
+    public override Outline Sketch { get; } = SketchOf([new(0, 0), new(900, 40), new(800, 520), new(60, 480)], [60, 40, -50, 30]);
+
+    /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings) => Ring(measured, findings);
 
     /// <inheritdoc/>
@@ -116,4 +119,8 @@ public sealed class OutlinePiece : PieceKind
     }
 
     private static Point At(CornerEntry corner) => new(corner.X.Millimetres, corner.Y.Millimetres);
+
+    private static Outline SketchOf(IReadOnlyList<Point> corners, IReadOnlyList<double> bows) => new(
+        [.. corners.Select((c, i) => new Edge($"edge {i + 1}", CircularArc.Between(c, corners[(i + 1) % corners.Count], bows[i])))],
+        [.. corners.Select((_, i) => new Corner($"corner {i + 1}"))]);
 }

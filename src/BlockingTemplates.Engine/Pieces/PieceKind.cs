@@ -30,6 +30,9 @@ public abstract class PieceKind
     /// <summary>What its greatest height is called.</summary>
     public virtual string UpName => "height";
 
+    /// <summary>An unblocked piece of this kind as it may come off the needles, for the measuring form's drawing; millimetres, invented.</summary>
+    public abstract Outline Sketch { get; }
+
     /// <summary>The finished outline, or null after adding at least one problem.</summary>
     /// <param name="measured">The finished measurements.</param>
     /// <param name="findings">Takes every problem and note found, with its path.</param>

@@ -32,6 +32,10 @@ public sealed class RectanglePiece : PieceKind
     public override string UpName => "length";
 
     /// <inheritdoc/>
+    public override Outline Sketch =>
+        NamedRing.Of(this, [new(0, 0), new(500, 0), new(520, 900), new(-15, 880)], (i, from, to) => CircularArc.Between(from, to, i % 2 == 0 ? 25 : -40))!;
+
+    /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings)
     {
         if (FinishedSize.Read(this, measured, findings) is not [var width, var length])

@@ -29,6 +29,10 @@ public sealed class TrianglePiece : PieceKind
     public override string UpName => "depth";
 
     /// <inheritdoc/>
+    public override Outline Sketch =>
+        NamedRing.Of(this, [new(0, 0), new(640, 640), new(-640, 640)], (i, from, to) => CircularArc.Between(from, to, i == 1 ? -50 : 70))!;
+
+    /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings)
     {
         if (FinishedSize.Read(this, measured, findings) is not [var wingspan, var depth])

@@ -1,0 +1,20 @@
+using System.CommandLine;
+
+namespace BlockingTemplates.Cli.Commands;
+
+/// <summary>Reads and computes, writes nothing, lists every problem and note.</summary>
+internal static class CheckCommand
+{
+    public static Command Create(TextWriter output, TextWriter error)
+    {
+        var file = new Argument<string>("FILE") { Description = "The project file." };
+        var command = new Command("check", "Reads a project file and plans it, writes nothing, and lists every problem and note.") { file };
+        command.SetAction(parsed =>
+        {
+            var planned = PlannedProject.Of(ProjectText.Load(parsed.GetRequiredValue(file)));
+            Listing.Write(planned.Findings, output);
+            return planned.Plan is null ? ExitCodes.Problems : ExitCodes.Done;
+        });
+        return command;
+    }
+}

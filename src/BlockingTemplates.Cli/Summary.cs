@@ -1,0 +1,31 @@
+using System.Globalization;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Measure;
+using Spectre.Console;
+
+namespace BlockingTemplates.Cli;
+
+/// <summary>Tells in a small table what was planned, and where each file lies.</summary>
+internal static class Summary
+{
+    public static void Write(Plan plan, IReadOnlyList<string> files, TextWriter output)
+    {
+        var units = plan.Project.Units;
+        string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
+        var table = new Table().Border(TableBorder.Ascii).HideHeaders().AddColumns("what", "planned");
+        void Row(string what, string planned) => table.AddRow(Markup.Escape(what), Markup.Escape(planned));
+        Row("piece", plan.Project.Title.Length > 0 ? plan.Project.Title : plan.Project.Kind.Shape);
+        Row("mats", string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Mats.Count} of {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}, {plan.Mats.Columns} across, {plan.Mats.Rows} up"));
+        Row("pins", plan.Pins.Marks.Count.ToString(CultureInfo.InvariantCulture));
+        foreach (var guide in plan.Guides)
+            Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}"));
+        foreach (var edge in plan.Pins.Edges)
+            Row($"{edge.Name} edge", edge.Stretch is { } stretch ? string.Create(CultureInfo.InvariantCulture, $"{Say(edge.PinnedMm)}, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %") : Say(edge.PinnedMm));
+        if (plan.Pins.LayLine is not null)
+            Row("largest pull", Say(plan.Pins.Marks.Max(m => m.Pull!.Value.Length)));
+        var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output), Ansi = AnsiSupport.Detect });
+        console.Write(table);
+        foreach (var file in files)
+            output.WriteLine(file);
+    }
+}
