@@ -15,11 +15,11 @@ public sealed class Findings
     /// <summary>Whether a plan can be made.</summary>
     public bool IsClean => _problems.Count == 0;
 
-    /// <summary>Adds a problem.</summary>
-    public void Problem(string path, string what, string @do) => _problems.Add(new(path, what, @do));
+    /// <summary>Adds a problem, with its line in the file where that is known.</summary>
+    public void Problem(string path, string what, string @do, int? line = null) => _problems.Add(new(path, what, @do, line));
 
-    /// <summary>Adds a note.</summary>
-    public void Note(string place, string what, string @do) => _notes.Add(new(place, what, @do));
+    /// <summary>Adds a note, with its line in the file where that is known.</summary>
+    public void Note(string place, string what, string @do, int? line = null) => _notes.Add(new(place, what, @do, line));
 
     /// <summary>Adds all of another's.</summary>
     public void AddAll(Findings other)
