@@ -1,6 +1,5 @@
 using BlockingTemplates.Engine.Measure;
 using CsCheck;
-using UnitsNet;
 using Length = BlockingTemplates.Engine.Measure.Length;
 using LengthUnit = BlockingTemplates.Engine.Measure.LengthUnit;
 
