@@ -1,0 +1,60 @@
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Mats;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Engine.Projects;
+
+/// <summary>A project file as read, with the defaults where it says nothing. Immutable.</summary>
+public sealed record Project
+{
+    /// <summary>Its title, in one line; empty if not said.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>The units the maker reads and writes.</summary>
+    public LengthUnit Units { get; init; }
+
+    /// <summary>The kind of piece.</summary>
+    public required PieceKind Kind { get; init; }
+
+    /// <summary>The side that is up while the piece dries.</summary>
+    public WorkSide FaceUp { get; init; }
+
+    /// <summary>The side that was up when it was measured.</summary>
+    public WorkSide MeasuredFaceUp { get; init; }
+
+    /// <summary>Whether left and right measurements are averaged.</summary>
+    public bool EvenOut { get; init; }
+
+    /// <summary>The finished measurements.</summary>
+    public required Measurements Finished { get; init; }
+
+    /// <summary>The unblocked measurements, or null where the file has none.</summary>
+    public Measurements? Unblocked { get; init; }
+
+    /// <summary>What was said of single edges, by the edge's name.</summary>
+    public IReadOnlyDictionary<string, EdgeTreatment> Edges { get; init; } = new Dictionary<string, EdgeTreatment>();
+
+    /// <summary>What was said of the cloth.</summary>
+    public FabricSettings Fabric { get; init; } = FabricSettings.Unsaid;
+
+    /// <summary>How the edge is pinned.</summary>
+    public PinSettings Pins { get; init; } = PinSettings.Default;
+
+    /// <summary>The mats.</summary>
+    public MatSettings Mats { get; init; } = MatSettings.Default;
+
+    /// <summary>The sheets.</summary>
+    public required SheetSettings Sheets { get; init; }
+
+    /// <summary>How the shape is set.</summary>
+    public SetSettings Set { get; init; } = SetSettings.Unsaid;
+
+    /// <summary>The maker's own text for the cover, lines apart by \n; empty if not said.</summary>
+    public string Notes { get; init; } = "";
+
+    /// <summary>What was said of an edge, or that nothing was.</summary>
+    public EdgeTreatment Treatment(string edge) => Edges.GetValueOrDefault(edge, EdgeTreatment.Unsaid);
+}
