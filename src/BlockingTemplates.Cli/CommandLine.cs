@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using BlockingTemplates.Cli.Commands;
 
 namespace BlockingTemplates.Cli;

@@ -3,8 +3,8 @@ using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Projects;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Engine;
 

@@ -1,6 +1,6 @@
 using BlockingTemplates.Drawing.Pages;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 

@@ -1,8 +1,8 @@
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine.Mats;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 

@@ -2,8 +2,8 @@ using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Pieces;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 

@@ -5,8 +5,8 @@ using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Drawing.Writing;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 

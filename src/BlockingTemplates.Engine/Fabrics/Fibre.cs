@@ -7,7 +7,7 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <param name="SteamAllowed">Whether steam does it no lasting harm.</param>
 /// <param name="HeatSensitive">Whether an iron at its middle setting (150 C) harms it.</param>
 /// <param name="GrowsWhenWet">Whether it grows or drapes longer once wet.</param>
-/// <param name="WeakerWhenWet">Whether it loses much of its strength once wet: about a fifth or more.</param>
+/// <param name="WeakerWhenWet">Whether it loses much of its strength once wet: a third or more.</param>
 /// <param name="Source">Where that comes from.</param>
 public sealed record Fibre(
     string Name,

@@ -21,11 +21,11 @@ public sealed class Findings(LengthUnit units = LengthUnit.Millimetres)
     /// <summary>A length in the maker's words and units.</summary>
     public string Say(double millimetres) => LengthWords.Of(Length.FromMillimetres(millimetres), units);
 
-    /// <summary>Adds a problem.</summary>
-    public void Problem(string path, string what, string @do) => _problems.Add(new(path, what, @do));
+    /// <summary>Adds a problem, with its line in the file where that is known.</summary>
+    public void Problem(string path, string what, string @do, int? line = null) => _problems.Add(new(path, what, @do, line));
 
-    /// <summary>Adds a note.</summary>
-    public void Note(string place, string what, string @do) => _notes.Add(new(place, what, @do));
+    /// <summary>Adds a note, with its line in the file where that is known.</summary>
+    public void Note(string place, string what, string @do, int? line = null) => _notes.Add(new(place, what, @do, line));
 
     /// <summary>Adds all of another's.</summary>
     public void AddAll(Findings other)

@@ -1,0 +1,112 @@
+using System.ComponentModel;
+using System.ComponentModel.DataAnnotations;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Projects.Sections;
+
+namespace BlockingTemplates.Engine.Projects;
+
+// The part of a project file's form that is about the piece; see ProjectFile.
+internal sealed record PieceSection
+{
+    [Description("The kind of piece.")]
+    public required ShapeValue Shape { get; init; }
+
+    [Description("The side that is up while the piece dries; the right side unless said.")]
+    public WorkSide? FaceUp { get; init; }
+
+    [Description("The side that was up when it was measured; as faceUp unless said.")]
+    public WorkSide? MeasuredFaceUp { get; init; }
+
+    [Description("Whether left and right measurements are averaged.")]
+    public bool? EvenOut { get; init; }
+
+    [Description("The finished size.")]
+    public required FinishedValue Finished { get; init; }
+
+    [Description("The size as it came off; left out: no lay line, no pulls.")]
+    public UnblockedValue? Unblocked { get; init; }
+
+    [Description("What is said of single edges, by name.")]
+    public Dictionary<string, EdgeSection>? Edges { get; init; }
+}
+
+internal sealed record FinishedSection
+{
+    [Description("Greatest distance of each edge from its straight line, outward positive; 0 if left out.")]
+    public Dictionary<string, LengthValue>? Bows { get; init; }
+}
+
+internal sealed record UnblockedSection
+{
+    [Description("Straight tape from corner to corner, by edge.")]
+    public Dictionary<string, LengthValue>? Sides { get; init; }
+
+    [Description("Greatest distance of each edge from its straight line, outward positive; 0 if left out.")]
+    public Dictionary<string, LengthValue>? Bows { get; init; }
+
+    [Description("Tape laid along the edge itself, by edge.")]
+    public Dictionary<string, LengthValue>? Along { get; init; }
+
+    [Description("Straight tape between opposite corners of a four-sided piece.")]
+    public DiagonalSection? Diagonal { get; init; }
+}
+
+internal sealed record DiagonalSection
+{
+    [Description("The corner it starts at.")]
+    public required string From { get; init; }
+
+    [Description("The corner it ends at.")]
+    public required string To { get; init; }
+
+    [Description("What the tape read.")]
+    public required LengthValue Length { get; init; }
+}
+
+internal sealed record OutlineSection
+{
+    [Description("Corners, counter-clockwise."), AtMost(Limits.MostEdges)]
+    public required IReadOnlyList<CornerValue> Corners { get; init; }
+
+    [Description("Edges, edge i from corner i to corner i+1; straight lines if left out."), AtMost(Limits.MostEdges)]
+    public IReadOnlyList<OutlineEdgeSection>? Edges { get; init; }
+}
+
+internal sealed record CornerSection
+{
+    [Description("Where it stands: to the right, up.")]
+    public required LengthPair At { get; init; }
+
+    [Description("Its name."), AtMost(Limits.LongestName)]
+    public string? Name { get; init; }
+
+    [Description("Whether the outline runs through without a forced pin.")]
+    public bool? Smooth { get; init; }
+}
+
+internal sealed record OutlineEdgeSection
+{
+    [Description("Its name."), AtMost(Limits.LongestName)]
+    public string? Name { get; init; }
+
+    [Description("A circular arc: its greatest distance from the chord, outward positive.")]
+    public LengthValue? Bow { get; init; }
+
+    [Description("Stations along the chord from the first corner and how far out the edge lies there; joined by a smooth curve."), AtMost(Limits.MostPoints)]
+    public IReadOnlyList<LengthPair>? Offsets { get; init; }
+
+    [Description("Points between the corners, joined by straight lines."), AtMost(Limits.MostPoints)]
+    public IReadOnlyList<LengthPair>? Points { get; init; }
+}
+
+internal sealed record EdgeSection
+{
+    [Description("Stitches or rows along the edge."), Range(1, Limits.MostCounted)]
+    public int? Count { get; init; }
+
+    [Description("What was counted.")]
+    public CountedIn? Of { get; init; }
+
+    [Description("What holds the edge.")]
+    public Holding? Hold { get; init; }
+}

@@ -1,0 +1,39 @@
+using BlockingTemplates.Engine.Measure;
+
+namespace BlockingTemplates.Engine.Projects.Sections;
+
+/// <summary>What is taken for absurd in a project file: common practice, set wide.</summary>
+internal static class Limits
+{
+    public const int Format = 1;
+    public const int LongestTitle = 200;
+    public const int LongestNotes = 10_000;
+    public const int LongestName = 60;
+    public const int MostEdges = 1000;
+    public const int MostPoints = 10_000;
+    public const int MostPapers = 20;
+    public const int MostCounted = 100_000;
+    public const double MostGrain = 360;
+    public const double LeastSpringBack = -0.3;
+    public const double MostSpringBack = 0.5;
+
+    /// <summary>A finished size, a side, a tape along an edge, a diagonal.</summary>
+    public static readonly LengthRange Size = new(Centimetres(1), Centimetres(2000));
+
+    /// <summary>A bow, a coordinate, how far out an edge lies.</summary>
+    public static readonly LengthRange Signed = new(Centimetres(-2000), Centimetres(2000));
+
+    /// <summary>A station along a chord.</summary>
+    public static readonly LengthRange Station = new(Length.Zero, Centimetres(2000));
+
+    public static readonly LengthRange Stitch = new(Centimetres(0.02), Centimetres(20));
+    public static readonly LengthRange Scallop = new(Centimetres(0.01), Centimetres(5));
+    public static readonly LengthRange Spacing = new(Centimetres(0.3), Centimetres(100));
+    public static readonly LengthRange Mat = new(Centimetres(5), Centimetres(300));
+    public static readonly LengthRange Border = new(Length.Zero, Centimetres(50));
+    public static readonly LengthRange SeamClearance = new(Length.Zero, Centimetres(5));
+    public static readonly LengthRange Margin = new(Length.Zero, Centimetres(5));
+    public static readonly LengthRange Bar = new(Centimetres(2), Centimetres(100));
+
+    private static Length Centimetres(double value) => Length.FromCentimetres(value);
+}

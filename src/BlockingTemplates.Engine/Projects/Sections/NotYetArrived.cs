@@ -1,0 +1,59 @@
+using BlockingTemplates.Engine.Projects.Text;
+
+namespace BlockingTemplates.Engine.Projects.Sections;
+
+/// <summary>Names and values that are read but not used yet. When a part arrives, its line here goes.</summary>
+internal static class NotYetArrived
+{
+    private static readonly Waiting[] All =
+    [
+        new("piece.edges.*.hold", "wire", "blocking wires", "Pin that edge as the plan shows, or set your wires yourself."),
+        new("piece.edges.*.hold", "comb", "comb pins", "Pin that edge as the plan shows, or set your combs yourself."),
+        new("fabric.swatch", null, "the swatch", "Judge the stretch yourself from the edges' figures."),
+        new("fabric.strips", null, "the stretched strips", "Judge the stretch yourself from the edges' figures."),
+        new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
+        new("mats.turns", "free", "mats at any turn", "Look at the plan with turns of 0 and 90 degrees."),
+        new("mats.floor", null, "the floor's size", "Compare the mats' rows and columns with the floor yourself."),
+        new("sheets.half", "true", "half of a symmetric guide", "Print the whole guide."),
+        new("sheets.all", "true", "all sheets of the grid", "Print the sheets planned, which cover every mark."),
+        new("fringe", null, "fringe and tassels", "Space them yourself."),
+        new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
+        new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
+        new("sizes", null, "several sizes in one file", "Make a project file for each size."),
+        new("timeLimit", null, "a limit to the computing time", "Nothing; no part of this version takes long."),
+    ];
+
+    /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>
+    public static void Note(JsonPlace root, FileReading reading)
+    {
+        foreach (var waiting in All)
+        {
+            foreach (var place in Places([root], waiting.Path.Split('.')).Where(waiting.IsAskedAt))
+            {
+                place.IsSetAside = true;
+                reading.Note(place, $"This part has not arrived yet: {waiting.Part}; the plan is made without it.", waiting.Do);
+            }
+        }
+    }
+
+    private static IEnumerable<JsonPlace> Places(IEnumerable<JsonPlace> from, string[] steps) =>
+        steps.Aggregate(from, (places, step) => places.SelectMany(p => p.Kind != JsonPlaceKind.Object ? []
+            : step == "*" ? p.Items
+            : p.Member(step) is { } member ? [member] : Enumerable.Empty<JsonPlace>()));
+
+    private sealed record Waiting(string Path, string? Value, string Part, string Do)
+    {
+        public bool IsAskedAt(JsonPlace place) => Value switch
+        {
+            null => place.Kind switch
+            {
+                JsonPlaceKind.Blank => false,
+                JsonPlaceKind.YesNo => place.IsYes,
+                JsonPlaceKind.Object or JsonPlaceKind.List => place.Items.Count > 0,
+                _ => true,
+            },
+            "true" => place.Kind == JsonPlaceKind.YesNo && place.IsYes,
+            _ => place.Kind == JsonPlaceKind.Text && place.Text == Value,
+        };
+    }
+}
