@@ -2,9 +2,9 @@ namespace BlockingTemplates.Output.Packets;
 
 /// <summary>Moves files into a folder one by one, and back again if one of the moves fails.</summary>
 /// <param name="folder">Where the files go.</param>
-/// <param name="old">An empty folder on the same volume that takes what they replace.</param>
-/// <param name="move">Moves a file to a path where there is none.</param>
-internal sealed class FileSwap(string folder, string old, Action<string, string> move)
+/// <param name="old">An empty folder on the same volume that keeps what they replace.</param>
+/// <param name="move">Moves a file to a path, over the file there if so told.</param>
+internal sealed class FileSwap(string folder, string old, Action<string, string, bool> move)
 {
     private readonly Stack<Action> _undo = new();
     private int _count;
@@ -38,13 +38,22 @@ internal sealed class FileSwap(string folder, string old, Action<string, string>
         }
     }
 
-    /// <summary>Puts a file in place of the one of that name, if there is one.</summary>
+    /// <summary>Puts a file in place, over the one of that name if there is one: at no moment is there none, or half a one.</summary>
     public void Place(string file, string name)
     {
-        Remove(name);
         var place = Path.Combine(folder, name);
-        move(file, place);
-        _undo.Push(() => File.Delete(place));
+        if (File.Exists(place))
+        {
+            var kept = NextKept();
+            File.Copy(place, kept);
+            move(file, place, true);
+            _undo.Push(() => File.Move(kept, place, overwrite: true));
+        }
+        else
+        {
+            move(file, place, false);
+            _undo.Push(() => File.Delete(place));
+        }
     }
 
     /// <summary>Takes a file away, if it is there.</summary>
@@ -52,8 +61,10 @@ internal sealed class FileSwap(string folder, string old, Action<string, string>
     {
         var place = Path.Combine(folder, name);
         if (!File.Exists(place)) return;
-        var kept = Path.Combine(old, $"{_count++}");
-        move(place, kept);
+        var kept = NextKept();
+        move(place, kept, false);
         _undo.Push(() => File.Move(kept, place, overwrite: true));
     }
+
+    private string NextKept() => Path.Combine(old, $"{_count++}");
 }

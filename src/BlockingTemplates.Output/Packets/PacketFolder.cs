@@ -10,15 +10,15 @@ public sealed class PacketFolder
 {
     private const string WaitingName = ".packet-waiting";
 
-    private readonly Action<string, string> _move;
+    private readonly Action<string, string, bool> _move;
 
     /// <summary>A folder, which need not exist yet.</summary>
     public PacketFolder(string folder)
-        : this(folder, (from, to) => File.Move(from, to, overwrite: false))
+        : this(folder, File.Move)
     {
     }
 
-    internal PacketFolder(string folder, Action<string, string> move)
+    internal PacketFolder(string folder, Action<string, string, bool> move)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         Folder = Path.GetFullPath(folder);

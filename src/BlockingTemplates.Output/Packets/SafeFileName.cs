@@ -17,7 +17,6 @@ public static class SafeFileName
         [
             "CON", "PRN", "AUX", "NUL", "CONIN", "CONOUT",
             .. Enumerable.Range(0, 10).SelectMany(n => new[] { $"COM{n}", $"LPT{n}" }),
-            "COM¹", "COM²", "COM³", "LPT¹", "LPT²", "LPT³",
         ],
         StringComparer.OrdinalIgnoreCase);
 

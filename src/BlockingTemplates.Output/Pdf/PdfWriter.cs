@@ -33,6 +33,7 @@ public static class PdfWriter
         foreach (var page in document.Pages) Add(page, parts);
         SetLabels(pdf, document.Pages);
         SetViewing(pdf);
+        AddBookmarks(pdf, document.Pages);
         parts.Layers.Finish();
         parts.Fonts.Settle(pdf);
         foreach (var form in pdf.Internals.GetAllObjects().OfType<PdfDictionary>().Where(d => d.Elements.GetName("/Subtype") == "/Form"))
@@ -67,10 +68,19 @@ public static class PdfWriter
 
         // PDFsharp writes its own rectangles with three decimals; an array of numbers keeps seven.
         sheet.Elements["/MediaBox"] = new PdfArray(pdf, new PdfReal(0), new PdfReal(0), new PdfReal(whole.Width), new PdfReal(whole.Height));
-        if (page.Bookmark is { } bookmark)
+    }
+
+    private static void AddBookmarks(PdfDocument pdf, IReadOnlyList<Page> pages)
+    {
+        // Even to look at PDFsharp's outlines makes an empty one, which spoils its cross-reference table.
+        if (pages.All(p => p.Bookmark is null)) return;
+        for (var i = 0; i < pages.Count; i++)
         {
-            pdf.Outlines.Add(new PdfOutline(DrawnText.TitleOf(bookmark), sheet) { PageDestinationType = PdfPageDestinationType.Fit });
+            if (pages[i].Bookmark is not { } bookmark) continue;
+            pdf.Outlines.Add(new PdfOutline(DrawnText.TitleOf(bookmark), pdf.Pages[i]) { PageDestinationType = PdfPageDestinationType.Fit });
         }
+
+        pdf.PageMode = PdfPageMode.UseOutlines;
     }
 
     /// <summary>Page labels (ISO 32000-1, 12.4.2): each page's own name as prefix, with no numbering; runs of one name are one entry.</summary>
@@ -100,6 +110,5 @@ public static class PdfWriter
         preferences.Elements.SetBoolean("/PickTrayByPDFSize", true);
         preferences.Elements.SetBoolean("/DisplayDocTitle", true);
         pdf.Internals.Catalog.Elements["/ViewerPreferences"] = preferences;
-        if (pdf.Outlines.Count > 0) pdf.PageMode = PdfPageMode.UseOutlines;
     }
 }
