@@ -19,6 +19,7 @@ internal sealed class EdgeStrips
     private const double CountMm = 3;
     private const double TabMm = 8;
     private const double CutMm = 2.2;
+    private const double WordsMm = 3;
     private readonly Plan _plan;
     private readonly PageFlow _flow;
     private readonly double _true;
@@ -96,7 +97,10 @@ internal sealed class EdgeStrips
         var words = piece == 0
             ? $"{edge.Name} edge, from {_plan.Pins.Pinned.Corners[index].Name}: {LengthWords.Of(Length.FromMillimetres(edge.UnblockedMm!.Value), _plan.Project.Units)}"
             : $"{edge.Name} edge";
-        yield return new TextElement(words, new(left + 6, box.Lower + CutMm), 3, Grey: 0.1);
+        // A strip shorter than its words has them at its right.
+        var end = right + (piece < pieces - 1 ? TabMm : 0);
+        var beside = left + 6 + TextMeasure.AdvanceMm(words, WordsMm) > end - 1;
+        yield return new TextElement(words, beside ? new(end + 2, line - 1) : new(left + 6, box.Lower + CutMm), WordsMm, Grey: 0.1);
         var taken = new List<Box>();
         foreach (var (along, mark) in ticks.Where(t => t.Along >= from - 1e-9 && t.Along <= to + 1e-9))
         {

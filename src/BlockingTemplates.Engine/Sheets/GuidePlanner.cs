@@ -32,7 +32,8 @@ public static class GuidePlanner
         var cutLine = settings.Use == GuideUse.Frame ? CutLine(plan.Pinned) : null;
         var grid = PageGrid.Search(printed, settings.Margin, settings.Overlap, plan.Pinned.Ring(), marks, cutLine);
         var spots = NumberSpots.Of(plan, style);
-        var layout = grid.Layout(grid.Best(placing => NumberPlacer.CountInside(spots, grid.Layout(placing))));
+        var least = int.MaxValue;
+        var layout = grid.Layout(grid.Best(placing => least = Math.Min(least, NumberPlacer.CountInside(spots, grid.Layout(placing), least))));
         var crosses = JointCrosses.Of(layout, marks);
         var kept = crosses.Select(c => Box.About(c, 2 * JointCrosses.HalfSizeMm, 2 * JointCrosses.HalfSizeMm));
         var numbers = NumberPlacer.Place(plan, spots, layout, kept);

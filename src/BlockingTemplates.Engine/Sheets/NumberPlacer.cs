@@ -10,11 +10,21 @@ public static class NumberPlacer
     private const double MarkHalfSizeMm = 5;
 
     /// <summary>How many numbers cannot stand outside the outline with a page grid, each taken by itself.</summary>
-    public static int CountInside(NumberSpots spots, SheetLayout layout)
+    /// <param name="spots">The spots of all numbers.</param>
+    /// <param name="layout">The sheets.</param>
+    /// <param name="enough">The count stops here: a layout that has so many is no better than one known already.</param>
+    public static int CountInside(NumberSpots spots, SheetLayout layout, int enough = int.MaxValue)
     {
         ArgumentNullException.ThrowIfNull(spots);
         ArgumentNullException.ThrowIfNull(layout);
-        return spots.OfMark.Count(s => !s.Any(spot => !spot.IsInside && layout.SheetHolding(spot.Box) is not null));
+        var count = 0;
+        foreach (var ofMark in spots.OfMark)
+        {
+            if (!ofMark.Any(spot => !spot.IsInside && layout.SheetHolding(spot.Box) is not null) && ++count >= enough)
+                break;
+        }
+
+        return count;
     }
 
     /// <summary>The places of all numbers, in their order.</summary>
