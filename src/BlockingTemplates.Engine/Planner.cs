@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
@@ -24,6 +25,7 @@ public static class Planner
             return null;
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
             findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");
+        SettingNotes(project, findings);
         var field = MatField.Plan(pins, project.Mats);
         foreach (var note in field.Notes)
             findings.Note(note.Place, note.What, note.Do);
@@ -35,5 +37,16 @@ public static class Planner
         }
 
         return findings.IsClean ? new(project, piece, field.Pins, field.Layout, guides, findings.Notes) : null;
+    }
+
+    /// <summary>Notes where the way of setting asked for does not go with the care label or the fibre.</summary>
+    private static void SettingNotes(Project project, Findings findings)
+    {
+        if (project.Set.Method != SetMethod.Steam)
+            return;
+        if (project.Set.LabelForbidsSteam)
+            findings.Note("set.method", "The care label forbids steam, so this plan does not offer it.", "Set the piece by wetting or spraying.");
+        else if (project.Fabric.Fibre is { SteamAllowed: false } fibre)
+            findings.Note("set.method", $"Steam changes {fibre.Name} for good, so this plan does not offer it.", "Set the piece by wetting or spraying; try a swatch first.");
     }
 }

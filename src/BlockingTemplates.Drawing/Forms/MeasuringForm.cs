@@ -21,7 +21,7 @@ public static class MeasuringForm
         var (width, height) = units == LengthUnit.Inches ? (Length.FromInches(8.5), Length.FromInches(11)) : (Length.FromMillimetres(210), Length.FromMillimetres(297));
         var flow = new PageFlow(width.Millimetres, height.Millimetres, "form", "Measuring form", 14);
         flow.Paragraph($"Measuring form: {kind.Shape}", TextStyle.Title);
-        flow.Paragraph($"Lay the piece flat, lower edge nearest you, the side up that you will pin it with. Pat it, do not pull. Read the tape to the nearest {(units == LengthUnit.Inches ? "1/4 in" : "half centimetre")}; all in {LengthWords.UnitOf(units)}.", TextStyle.Body);
+        flow.Paragraph($"Lay the piece flat, lower edge nearest you, the side up that you will pin it with. Pat it, do not pull. Read the tape to the nearest {(units == LengthUnit.Inches ? "1/4 in" : "half centimetre")}; all in {Name(units)}.", TextStyle.Body);
         flow.Gap(1);
         flow.Draw(Sketch(kind.Sketch, flow.Take(PictureMm)));
         flow.Gap(1);
@@ -38,7 +38,8 @@ public static class MeasuringForm
         else
             BySides(kind, flow, units);
         flow.Gap(2);
-        flow.Paragraph("Bow: the greatest distance of the edge from the straight line between its corners; outward is positive, inward negative. Measured   [  ] dry   [  ] damp", TextStyle.Small);
+        flow.Paragraph("Bow: the greatest distance of the edge from the straight line between its corners; outward is positive, inward negative.", TextStyle.Small);
+        flow.Paragraph("Measured dry or damp? Circle one:  dry  /  damp", TextStyle.Small);
         return new($"Measuring form: {kind.Shape}", flow.Finish());
     }
 
@@ -101,12 +102,21 @@ public static class MeasuringForm
                 yield return new PathElement(PathSteps.Line(foot, middle), new(0.5));
             var outer = (middle - foot).Dot(outward) > 0 ? middle : foot;
             yield return Label($"{outline.Edges[i].Name}", outer, outward, TextStyle.Strong.SizeMm, FontWeight.Bold);
-            yield return Label("bow", foot.Toward(middle, 0.5) + (5 * (to - from).Unit), default, TextStyle.Small.SizeMm, FontWeight.Regular);
+            var inner = outer == middle ? foot : middle;
+            yield return Label("bow", inner, -outward, TextStyle.Small.SizeMm, FontWeight.Regular);
             yield return new PathElement(PathSteps.Circle(from, 1), null, new Fill());
             var corner = (from - placing.On(Box.Around(ring).Centre)).Unit;
             yield return Label(outline.Corners[i].Name, from, corner, TextStyle.Small.SizeMm, FontWeight.Regular);
         }
     }
+
+    private static string Name(LengthUnit units) => units switch
+    {
+        LengthUnit.Millimetres => "millimetres",
+        LengthUnit.Centimetres => "centimetres",
+        LengthUnit.Inches => "inches",
+        _ => throw new ArgumentOutOfRangeException(nameof(units)),
+    };
 
     private static TextElement Label(string text, Point at, Vector away, double size, FontWeight weight)
     {
