@@ -8,10 +8,24 @@ using BlockingTemplates.Engine.Sheets;
 namespace BlockingTemplates.Drawing.Overviews;
 
 /// <summary>Small pictures of the piece on its mats: parts that overview, mat map and taping map share.</summary>
-internal sealed class FieldPicture(Plan plan, FramePlacing placing)
+internal sealed class FieldPicture
 {
     private const double FlatMm = 0.5;
+    private readonly Plan _plan;
+    private readonly FramePlacing _placing;
     private readonly TakenPlaces _taken = new();
+    private readonly TakenPlaces _lines = new();
+
+    public FieldPicture(Plan plan, FramePlacing placing)
+    {
+        (_plan, _placing) = (plan, placing);
+        foreach (var line in new[] { plan.Pins.Pinned, plan.Pins.LayLine }.OfType<Outline>())
+        {
+            var ring = line.Ring(FlatMm).Select(placing.On).ToList();
+            for (var i = 0; i < ring.Count; i++)
+                _lines.AddLeader(ring[i], ring[(i + 1) % ring.Count]);
+        }
+    }
 
     public static Box Field(Plan plan) => new(0, 0, plan.Mats.Columns * plan.Mats.PitchX, plan.Mats.Rows * plan.Mats.PitchY);
 
@@ -28,37 +42,42 @@ internal sealed class FieldPicture(Plan plan, FramePlacing placing)
 
     public IEnumerable<Element> Mats(bool named)
     {
-        var size = Math.Min(5, Math.Max(2.6, 60 * placing.Scale));
-        foreach (var mat in plan.Mats.Mats)
+        var size = Math.Min(5, Math.Max(2.6, 60 * _placing.Scale));
+        foreach (var mat in _plan.Mats.Mats)
         {
-            var box = placing.On(new Box(mat.At.X, mat.At.Y, mat.At.X + plan.Mats.PitchX, mat.At.Y + plan.Mats.PitchY));
+            var box = _placing.On(new Box(mat.At.X, mat.At.Y, mat.At.X + _plan.Mats.PitchX, mat.At.Y + _plan.Mats.PitchY));
             yield return new PathElement(PathSteps.Rectangle(box), new(0.25, 0.55), new Fill(0.95));
             if (!named)
                 continue;
-            var at = new Point(box.Left + 1, box.Lower + 1);
-            _taken.Add(new(at.X, at.Y, at.X + TextMeasure.AdvanceMm(mat.Name, size), at.Y + size));
-            yield return new TextElement(mat.Name, at, size, Grey: 0.4);
+            // In the corner that neither line crosses, the lower left before the others.
+            double width = TextMeasure.AdvanceMm(mat.Name, size), height = 0.75 * size;
+            var lower = new Box(box.Left + 1, box.Lower + 1, box.Left + 1 + width, box.Lower + 1 + height);
+            double across = box.Width - width - 2, up = box.Height - height - 2;
+            Vector[] corners = [default, new(across, 0), new(0, up), new(across, up)];
+            var place = corners.Select(lower.Moved).Where(b => _lines.IsFree(b.Grown(0.3))).Append(lower).First();
+            _taken.Add(place);
+            yield return new TextElement(mat.Name, new(place.Left, place.Lower), size, Grey: 0.4);
         }
     }
 
     public IEnumerable<Element> Outline(double widthMm = 0.5)
     {
-        yield return new PathElement(PathSteps.Polyline(plan.Pins.Pinned.Ring(FlatMm).Select(placing.On), true), new(widthMm), null);
+        yield return new PathElement(PathSteps.Polyline(_plan.Pins.Pinned.Ring(FlatMm).Select(_placing.On), true), new(widthMm), null);
     }
 
     public IEnumerable<Element> LayLine()
     {
-        if (plan.Pins.LayLine is { } lay)
-            yield return new PathElement(PathSteps.Polyline(lay.Ring(FlatMm).Select(placing.On), true), new(0.3, 0.35, [2, 1.2]));
+        if (_plan.Pins.LayLine is { } lay)
+            yield return new PathElement(PathSteps.Polyline(lay.Ring(FlatMm).Select(_placing.On), true), new(0.3, 0.35, [2, 1.2]));
     }
 
-    public IEnumerable<Element> Marks(double radiusMm) => plan.Pins.Marks
-        .Select(m => new PathElement(PathSteps.Circle(placing.On(m.At), m.IsAnchor ? 1.6 * radiusMm : radiusMm), null, new Fill()));
+    public IEnumerable<Element> Marks(double radiusMm) => _plan.Pins.Marks
+        .Select(m => new PathElement(PathSteps.Circle(_placing.On(m.At), m.IsAnchor ? 1.6 * radiusMm : radiusMm), null, new Fill()));
 
     /// <summary>Numbers outside the outline, first rounds first; those without room are left out.</summary>
     public IEnumerable<Element> Numbers(double sizeMm, int mostRound = int.MaxValue)
     {
-        foreach (var mark in plan.Pins.Marks.Where(m => m.Round <= mostRound))
+        foreach (var mark in _plan.Pins.Marks.Where(m => m.Round <= mostRound))
         {
             var text = mark.Number.ToString(CultureInfo.InvariantCulture);
             double width = TextMeasure.AdvanceMm(text, sizeMm, FontWeight.Bold), height = sizeMm * TextMeasure.FigureHeight(FontWeight.Bold);
@@ -66,10 +85,11 @@ internal sealed class FieldPicture(Plan plan, FramePlacing placing)
             {
                 var n = mark.Outward;
                 var off = far + (Math.Abs(n.X) * width / 2) + (Math.Abs(n.Y) * height / 2);
-                var box = Box.About(placing.On(mark.At) + (off * n), width, height);
+                var box = Box.About(_placing.On(mark.At) + (off * n), width, height);
                 if (!_taken.IsFree(box.Grown(0.25)))
                     continue;
                 _taken.Add(box);
+                yield return new PathElement(PathSteps.Rectangle(box.Grown(0.2)), null, new Fill(0.97));
                 yield return new TextElement(text, new(box.Left, box.Lower), sizeMm, FontWeight.Bold);
                 break;
             }
