@@ -14,7 +14,8 @@ internal static class PageWalk
         Draw(page.Content, Placement.Identity, surface);
     }
 
-    public static void Draw(Symbol symbol, IPageSurface surface) => Draw(symbol.Content, Placement.Identity, surface);
+    /// <summary>Draws a symbol about the origin.</summary>
+    public static void Draw(Symbol symbol, IPageSurface surface, double scale = 1) => Draw(symbol.Content, new(scale, Point.Origin), surface);
 
     private static void Draw(IReadOnlyList<Element> content, Placement place, IPageSurface surface)
     {

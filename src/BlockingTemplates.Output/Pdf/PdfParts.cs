@@ -8,7 +8,7 @@ namespace BlockingTemplates.Output.Pdf;
 /// <summary>What the pages of one document share: fonts, layers, and symbols drawn once as forms.</summary>
 internal sealed class PdfParts(PdfDocument document)
 {
-    private readonly Dictionary<string, XForm> _symbols = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Name, double Scale), XForm> _symbols = [];
 
     public PdfDocument Document => document;
 
@@ -16,19 +16,20 @@ internal sealed class PdfParts(PdfDocument document)
 
     public PdfLayers Layers { get; } = new(document);
 
-    /// <summary>The form of a symbol; its middle is the symbol's origin.</summary>
-    public XForm FormOf(Symbol symbol)
+    /// <summary>The form of a symbol at a scale; its middle is the symbol's origin.</summary>
+    /// <remarks>One for each scale, of which there are few: PDFsharp scales a form with four decimals only.</remarks>
+    public XForm FormOf(Symbol symbol, double scale)
     {
-        if (_symbols.TryGetValue(symbol.Name, out var form)) return form;
-        var half = Math.Max(symbol.HalfSizeMm, 0.2); // PDFsharp takes no form under one point
+        if (_symbols.TryGetValue((symbol.Name, scale), out var form)) return form;
+        var half = Math.Max(scale * symbol.HalfSizeMm, 0.2); // PDFsharp takes no form under one point
         var side = PdfPoints.Of(2 * half);
         var whole = new XRect(0, 0, side, side);
         form = new XForm(document, whole);
         using (var graphics = XGraphics.FromForm(form))
         {
-            PageWalk.Draw(symbol, new PdfSurface(this, graphics, new PdfPoints(half, -half), whole));
+            PageWalk.Draw(symbol, new PdfSurface(this, graphics, new PdfPoints(half, -half), whole), scale);
         }
 
-        return _symbols[symbol.Name] = form;
+        return _symbols[(symbol.Name, scale)] = form;
     }
 }

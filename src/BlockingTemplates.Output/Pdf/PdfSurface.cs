@@ -39,8 +39,8 @@ internal sealed class PdfSurface(PdfParts parts, XGraphics graphics, PdfPoints p
 
     public void Draw(Symbol symbol, Point at, double scale, double angleDegrees)
     {
-        var form = parts.FormOf(symbol);
-        var size = form.PointWidth * scale;
+        var form = parts.FormOf(symbol, scale);
+        var size = form.PointWidth;
         Turned(points.Of(at), angleDegrees, middle => Draw(form, new XRect(middle.X - (size / 2), middle.Y - (size / 2), size, size)));
     }
 
