@@ -18,7 +18,7 @@ internal static class Summary
         Row("mats", string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Mats.Count} of {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}, {plan.Mats.Columns} across, {plan.Mats.Rows} up"));
         Row("pins", plan.Pins.Marks.Count.ToString(CultureInfo.InvariantCulture));
         foreach (var guide in plan.Guides)
-            Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}"));
+            Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}{(guide.Half is { } half ? $", half a guide (the whole takes {half.WholeCount})" : "")}"));
         foreach (var edge in plan.Pins.Edges)
             Row($"{edge.Name} edge", edge.Stretch is { } stretch ? string.Create(CultureInfo.InvariantCulture, $"{Say(edge.PinnedMm)}, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %") : Say(edge.PinnedMm));
         if (plan.Pins.LayLine is not null)

@@ -14,6 +14,7 @@ namespace BlockingTemplates.Engine;
 /// <param name="Pins">Where every pin goes.</param>
 /// <param name="Mats">The mats under it.</param>
 /// <param name="Guides">One full-size guide for each paper asked for.</param>
+/// <param name="Plot">The whole guide on one page.</param>
 /// <param name="Notes">What the maker should know.</param>
 public sealed record Plan(
     Project Project,
@@ -21,6 +22,7 @@ public sealed record Plan(
     PinPlan Pins,
     MatLayout Mats,
     IReadOnlyList<Guide> Guides,
+    Guide Plot,
     IReadOnlyList<Note> Notes)
 {
     /// <summary>The finished outline where it lies inside the pinned one: what the piece springs back to about its anchor.</summary>

@@ -36,7 +36,10 @@ public static class Planner
                 guides.Add(guide);
         }
 
-        return findings.IsClean ? new(project, piece, field.Pins, field.Layout, guides, findings.Notes) : null;
+        if (!findings.IsClean)
+            return null;
+        var plot = PlotPlanner.Plan(field.Pins, project.Sheets.Use, style, findings);
+        return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes);
     }
 
     /// <summary>Notes where the way of setting asked for does not go with the care label or the fibre.</summary>

@@ -22,7 +22,7 @@ internal static class PacketRun
             }
 
             var files = PacketFiles.Of(plan, wish.PictureOnly, cancellation);
-            var outcome = new PacketFolder(folder ?? Path.Combine(ResultsFolder, SafeFileName.From(text.Name))).Replace(files, cancellation);
+            var outcome = new PacketFolder(folder ?? FolderOf(text.Name)).Replace(files, cancellation);
             Summary.Write(plan, outcome.Written, output);
             foreach (var left in outcome.LeftAlone)
                 output.WriteLine($"{left} of an earlier run was changed since and is left as it is.");
@@ -35,6 +35,9 @@ internal static class PacketRun
             return ExitCodes.FileTrouble;
         }
     }
+
+    /// <summary>The folder of a packet unless one is named, by the project file's name without its ending.</summary>
+    public static string FolderOf(string name) => Path.Combine(ResultsFolder, SafeFileName.From(name));
 
     private static Project Measured(Project project, string? measured, Findings findings)
     {

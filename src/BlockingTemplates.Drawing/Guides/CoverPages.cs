@@ -18,13 +18,19 @@ internal static class CoverPages
     {
         var project = plan.Project;
         var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "cover", "Cover");
-        flow.Paragraph(project.Title.Length > 0 ? project.Title : "Blocking guide", TextStyle.Title);
+        flow.Paragraph(GuideDocument.Title(plan), TextStyle.Title);
         flow.Draw(OverviewPicture.In(plan, flow.Take(PictureMm)));
         flow.Gap(2);
         Counts(plan, guide, flow);
         flow.Heading($"How to use it: {HowTo.Name(project.Sheets.Use)}");
         foreach (var (line, i) in HowTo.Of(project.Sheets.Use).Select((l, i) => (l, i)))
             flow.Point($"{i + 1}. {line}");
+        if (guide.Half is not null)
+        {
+            foreach (var line in HowTo.HalfGuide)
+                flow.Point(line);
+        }
+
         if (HowTo.Setting(project.Set, project.Fabric.Fibre) is { } setting)
             flow.Point(setting);
         if (project.Notes.Length > 0)
@@ -50,8 +56,9 @@ internal static class CoverPages
     {
         var units = plan.Project.Units;
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
+        var saved = guide.Half is { } half ? FormattableString.Invariant($" (half a guide; the whole takes {half.WholeCount}, so {half.WholeCount - guide.Layout.Sheets.Count} are saved)") : "";
         var joining = guide.Layout.JoiningCount > 0 ? FormattableString.Invariant($" and {guide.Layout.JoiningCount} to join them") : "";
-        flow.Paragraph(FormattableString.Invariant($"{plan.Pins.Marks.Count} pins, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}."), TextStyle.Strong);
+        flow.Paragraph(FormattableString.Invariant($"{plan.Pins.Marks.Count} pins, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}{saved}."), TextStyle.Strong);
         if (plan.Pins.LayLine is null)
             flow.Paragraph("The unblocked piece was not measured: this guide has no lay line, no pulls and no edge strips.", TextStyle.Body);
         foreach (var edge in plan.Pins.Edges)

@@ -12,11 +12,9 @@ public static class GuideDocument
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(guide);
-        var reading = ReadingPaper.For(guide.Paper);
-        if (reading.Name == guide.Paper.Name)
-            reading = guide.Paper;
+        var reading = ReadingPaper.For(guide.Paper, plan.Project.Units);
         var picture = new GuidePicture(plan, guide);
-        return new(plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide",
+        return new(Title(plan),
         [
             PrinterCheckPage.Draw(plan, guide),
             .. CoverPages.Draw(plan, guide, reading),
@@ -26,5 +24,12 @@ public static class GuideDocument
             .. EdgeStrips.Draw(plan, guide, reading),
             .. guide.Layout.Sheets.Select((s, i) => new SheetPage(plan, guide, s).Draw(picture, i == 0 ? "Sheets" : null)),
         ]);
+    }
+
+    /// <summary>The maker's title, or a plain one where none was given.</summary>
+    public static string Title(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
     }
 }

@@ -25,6 +25,10 @@ internal static class GuideInk
 
     public static Stroke CutLine { get; } = new(0.35, 0, [6, 1.5, 1.5, 1.5]);
 
+    public static Stroke Spine { get; } = new(0.6, 0, [12, 2, 2, 2]);
+
+    public static Stroke Grid { get; } = new(0.12, 0.75);
+
     public static Stroke SheetCut { get; } = new(0.25, 0, [4, 2]);
 
     public static Stroke SheetEdge { get; } = new(0.15, 0.6);

@@ -19,4 +19,7 @@ public static class GuideLayers
 
     /// <summary>Mats and their seams.</summary>
     public static Layer Mats { get; } = new("mats");
+
+    /// <summary>A squared grid in the maker's units, hidden until it is switched on.</summary>
+    public static Layer Grid { get; } = new("grid", IsShown: false);
 }

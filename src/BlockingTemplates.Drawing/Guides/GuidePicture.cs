@@ -1,6 +1,7 @@
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
@@ -9,9 +10,12 @@ namespace BlockingTemplates.Drawing.Guides;
 public sealed class GuidePicture
 {
     private const double LineToleranceMm = 0.25;
+    private const double SpineBeyondMm = 25;
     private readonly Plan _plan;
     private readonly Guide _guide;
     private readonly int _lastRound;
+    private readonly IReadOnlyList<Mark> _marks;
+    private readonly GridPicture _grid;
     private readonly List<SeenLine> _outline = [];
     private readonly List<SeenLine> _seams;
     private readonly LayLinePicture? _layLine;
@@ -24,9 +28,13 @@ public sealed class GuidePicture
         ArgumentNullException.ThrowIfNull(guide);
         (_plan, _guide) = (plan, guide);
         _lastRound = plan.Pins.Marks.Max(m => m.Round);
-        _outline.Add(new(plan.Pins.Pinned.Ring(), true, GuideInk.Outline));
+        _marks = guide.Half?.Kept(plan.Pins) ?? plan.Pins.Marks;
+        _outline.AddRange(Lines(plan.Pins.Pinned.Ring(), GuideInk.Outline));
         if (guide.CutLine is { } cut)
-            _outline.Add(new(cut, true, GuideInk.CutLine));
+            _outline.AddRange(Lines(cut, GuideInk.CutLine));
+        if (guide.Half is { } half)
+            _outline.Add(Spine(half, plan.Pins.Pinned));
+        _grid = new(plan.Project.Units);
         _seams = [.. MatSeams.Of(plan.Mats).Select(s => new SeenLine([s.From, s.To], false, GuideInk.Seam))];
         var taken = new TakenPlaces();
         foreach (var number in guide.Numbers)
@@ -40,7 +48,7 @@ public sealed class GuidePicture
             Take(taken, cutAt);
         if (plan.Pins.LayLine is { } lay)
             Take(taken, lay.Ring(LineToleranceMm));
-        _layLine = plan.Pins.LayLine is { } line ? new(plan.Pins, line, guide.Layout, taken) : null;
+        _layLine = plan.Pins.LayLine is { } line ? new(_marks, line, Lines(line.Ring(), GuideInk.LayLine), guide.Layout, taken) : null;
         foreach (var mark in plan.Pins.Marks)
             taken.AddLeader(mark.Rest ?? mark.At, mark.At);
         _matNames = new(plan.Mats, guide.Layout, taken);
@@ -52,12 +60,13 @@ public sealed class GuidePicture
         var box = _guide.Layout.PrintedBox(sheet);
         List<Element> content =
         [
+            new LayerElement(GuideLayers.Grid, [.. _grid.In(box)]),
             new LayerElement(GuideLayers.Mats, [.. _seams.SelectMany(s => s.In(box)), .. _matNames.On(sheet)]),
         ];
         if (_layLine is not null)
         {
             content.Add(new LayerElement(GuideLayers.LayLine, _layLine.On(sheet, box)));
-            content.Add(new LayerElement(GuideLayers.Arrows, [.. PullArrows.In(_plan.Pins, box)]));
+            content.Add(new LayerElement(GuideLayers.Arrows, [.. PullArrows.In(_marks, box)]));
         }
 
         content.Add(new LayerElement(GuideLayers.OutlineAndMarks, [.. _outline.SelectMany(l => l.In(box)), .. Ticks(box), .. Marks(box)]));
@@ -72,7 +81,16 @@ public sealed class GuidePicture
             taken.AddLeader(ring[i], ring[(i + 1) % ring.Count]);
     }
 
-    private IEnumerable<Element> Marks(Box box) => _plan.Pins.Marks
+    private IEnumerable<SeenLine> Lines(IReadOnlyList<Point> ring, Stroke stroke) =>
+        _guide.Half is { } half ? half.Kept(ring).Select(l => new SeenLine(l, false, stroke)) : [new SeenLine(ring, true, stroke)];
+
+    private static SeenLine Spine(HalfGuide half, Outline pinned)
+    {
+        var along = pinned.Ring().Select(p => half.Spine.Dot(p - half.OnSpine)).ToList();
+        return new([half.OnSpine + ((along.Min() - SpineBeyondMm) * half.Spine), half.OnSpine + ((along.Max() + SpineBeyondMm) * half.Spine)], false, GuideInk.Spine);
+    }
+
+    private IEnumerable<Element> Marks(Box box) => _marks
         .Select(m => (Mark: m, Symbol: MarkForms.Of(m.Round, _lastRound)))
         .Where(m => Reaches(m.Mark.At, box, m.Symbol.HalfSizeMm))
         .Select(m => new SymbolElement(m.Symbol, m.Mark.At));
@@ -80,7 +98,7 @@ public sealed class GuidePicture
     /// <summary>On a frame the ticks on its cut line, from which the pin goes in.</summary>
     private IEnumerable<Element> Ticks(Box box) => _guide.CutLine is null
         ? []
-        : _plan.Pins.Marks.Select(m => (From: m.At + (GuidePlanner.CutLineMm * m.Outward), To: m.At + ((GuidePlanner.CutLineMm + 4) * m.Outward)))
+        : _marks.Select(m => (From: m.At + (GuidePlanner.CutLineMm * m.Outward), To: m.At + ((GuidePlanner.CutLineMm + 4) * m.Outward)))
             .Where(t => SegmentBox.Meets(t.From, t.To, box.Grown(1)))
             .Select(t => new PathElement(PathSteps.Line(t.From, t.To), GuideInk.Bar));
 

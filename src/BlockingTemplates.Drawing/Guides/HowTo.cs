@@ -33,6 +33,14 @@ public static class HowTo
         _ => throw new ArgumentOutOfRangeException(nameof(use)),
     };
 
+    /// <summary>How half a guide serves for the whole of a symmetric piece.</summary>
+    public static IReadOnlyList<string> HalfGuide { get; } =
+    [
+        "Half a guide: it shows the right half, up to the heavy dash-dot spine line. Mark both ends of the spine line on the mats and prick this half through.",
+        "Turn the taped paper over the spine line, its line on the marks you made, and prick the left half through the same holes.",
+        "Each mark carries two numbers: the upper one holds on the right half. The outlined one is in mirror writing and holds on the left half: it reads the right way round through the turned paper.",
+    ];
+
     /// <summary>The way of use in one word.</summary>
     public static string Name(GuideUse use) => use switch
     {

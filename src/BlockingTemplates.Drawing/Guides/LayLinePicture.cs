@@ -12,14 +12,14 @@ internal sealed class LayLinePicture
 {
     private const double SizeMm = 4.2;
     private const double TickMm = 1.8;
-    private readonly SeenLine _line;
+    private readonly IReadOnlyList<SeenLine> _lines;
     private readonly List<(Point From, Point To)> _ticks = [];
     private readonly List<(Sheet Sheet, TextElement Text)> _numbers = [];
 
-    public LayLinePicture(PinPlan pins, Outline line, SheetLayout sheets, TakenPlaces taken)
+    public LayLinePicture(IReadOnlyList<Mark> marks, Outline line, IEnumerable<SeenLine> drawn, SheetLayout sheets, TakenPlaces taken)
     {
-        _line = new(line.Ring(), true, GuideInk.LayLine);
-        foreach (var mark in pins.Marks)
+        _lines = [.. drawn];
+        foreach (var mark in marks)
         {
             if (mark.Rest is not { } rest)
                 continue;
@@ -41,7 +41,7 @@ internal sealed class LayLinePicture
 
     public IReadOnlyList<Element> On(Sheet sheet, Box box) =>
     [
-        .. _line.In(box),
+        .. _lines.SelectMany(l => l.In(box)),
         .. _ticks.Where(t => SegmentBox.Meets(t.From, t.To, box.Grown(1))).Select(t => new PathElement(PathSteps.Line(t.From, t.To), GuideInk.LayTick)),
         .. _numbers.Where(n => n.Sheet == sheet).Select(n => n.Text),
     ];

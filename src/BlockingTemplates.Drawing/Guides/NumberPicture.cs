@@ -16,10 +16,24 @@ public static class NumberPicture
         var (box, height, isInside) = place.Spot;
         var text = place.Number.ToString(CultureInfo.InvariantCulture);
         var size = TextMeasure.SizeForFigures(height, FontWeight.Bold);
-        var half = (box.Width / 2) - Style.PadMm;
-        var bar = box.Lower + Style.PadMm + GuideInk.Bar.WidthMm;
+        var line = (1 + Style.BarOverHeight) * height;
+        var below = box.Upper - Style.PadMm - line;
         yield return new PathElement(PathSteps.Rectangle(box), isInside ? GuideInk.Form : null, new Fill(1));
         yield return new TextElement(text, new(box.Centre.X, box.Upper - Style.PadMm - height), size, FontWeight.Bold, TextAlign.Centre);
-        yield return new PathElement(PathSteps.Line(new(box.Centre.X - half, bar), new(box.Centre.X + half, bar)), GuideInk.Bar);
+        yield return Bar(text, size, box.Centre.X, below);
+        if (place.Partner is not { } partner)
+            yield break;
+        // The partner's number in mirror writing: it reads when the sheet is turned over and seen against the light.
+        var back = partner.ToString(CultureInfo.InvariantCulture);
+        var backSize = Style.PartnerOverHeight * size;
+        yield return new PathElement(GlyphOutline.Mirrored(back, new(box.Centre.X, below - (Style.PartnerOverHeight * height)), backSize, FontWeight.Bold), GuideInk.Leader, null);
+        yield return Bar(back, backSize, box.Centre.X, below - (Style.PartnerOverHeight * line));
+    }
+
+    private static PathElement Bar(string text, double size, double x, double lower)
+    {
+        var half = TextMeasure.AdvanceMm(text, size, FontWeight.Bold) / 2;
+        var y = lower + GuideInk.Bar.WidthMm;
+        return new(PathSteps.Line(new(x - half, y), new(x + half, y)), GuideInk.Bar);
     }
 }

@@ -34,13 +34,19 @@ internal static class PinTable
             return (IReadOnlyList<string>)
             [
                 m.Number.ToString(CultureInfo.InvariantCulture), m.Round.ToString(CultureInfo.InvariantCulture), Place(plan.Pins, m), Stitch(m),
-                seat.NearSeam ? seat.Mat + ", tape seam" : seat.Mat, Number(seat.OnMat.X), Number(seat.OnMat.Y), Number(m.Pull?.Length), guide.Numbers[m.Number - 1].Sheet.Name, "", "",
+                seat.NearSeam ? seat.Mat + ", tape seam" : seat.Mat, Number(seat.OnMat.X), Number(seat.OnMat.Y), Number(m.Pull?.Length), Sheet(guide, m), "", "",
             ];
         }).ToList();
         new Table(columns).Draw(flow, rows);
         flow.Gap(4);
         flow.Paragraph(FormattableString.Invariant($"Pins out: {plan.Pins.Marks.Count}.  Counted back: _______ of {plan.Pins.Marks.Count}."), TextStyle.Strong);
         return flow.Finish();
+    }
+
+    private static string Sheet(Guide guide, Mark mark)
+    {
+        var place = guide.PlaceOf(mark.Number);
+        return place.Number == mark.Number ? place.Sheet.Name : $"{place.Sheet.Name}, turned";
     }
 
     /// <summary>The stitch or row of a mark in words: a half-number lies between two.</summary>

@@ -15,7 +15,7 @@ internal static class PrinterCheckPage
     public static Page Draw(Plan plan, Guide guide)
     {
         var paper = guide.Paper;
-        double width = paper.Short.Millimetres, height = paper.Long.Millimetres;
+        double width = paper.Short.Millimetres, height = paper.IsRoll ? CheckBars.RollPieceMm : paper.Long.Millimetres;
         var bars = CheckBars.Of(paper);
         var units = plan.Project.Units;
         string shortBar = Say(bars.ShortMm, units), longBar = Say(bars.LongMm, units);

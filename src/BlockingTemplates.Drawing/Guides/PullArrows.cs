@@ -11,9 +11,9 @@ internal static class PullArrows
     private const double HeadMm = 2.2;
     private const double LeastMm = 10;
 
-    public static IEnumerable<Element> In(PinPlan pins, Box box)
+    public static IEnumerable<Element> In(IReadOnlyList<Mark> marks, Box box)
     {
-        foreach (var mark in pins.Marks)
+        foreach (var mark in marks)
         {
             if (mark is not { Rest: { } rest, Pull: { } pull } || pull.Length < LeastMm || !SegmentBox.Meets(rest, mark.At, box.Grown(HeadMm)))
                 continue;

@@ -9,12 +9,12 @@ public static class ReadingPaper
     private static readonly Paper A4 = new("A4", Length.FromMillimetres(210), Length.FromMillimetres(297));
     private static readonly Paper Letter = new("Letter", Length.FromInches(8.5), Length.FromInches(11));
 
-    /// <summary>Letter for papers sized in whole quarter inches, A4 for all others.</summary>
-    public static Paper For(Paper paper)
+    /// <summary>The guide's own paper if it is one of the two; else Letter for makers who read inches, A4 for all others.</summary>
+    public static Paper For(Paper paper, LengthUnit units)
     {
         ArgumentNullException.ThrowIfNull(paper);
-        return IsInInches(paper.Short) && IsInInches(paper.Long) ? Letter : A4;
+        if (paper.Name == A4.Name || paper.Name == Letter.Name)
+            return paper;
+        return units == LengthUnit.Inches ? Letter : A4;
     }
-
-    private static bool IsInInches(Length side) => Math.Abs((4 * side.Inches) - Math.Round(4 * side.Inches)) < 1e-6;
 }

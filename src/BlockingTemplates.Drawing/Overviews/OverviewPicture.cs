@@ -26,7 +26,7 @@ public static class OverviewPicture
         var total = box.Upper + head;
         var units = plan.Project.Units;
         List<Element> content = [.. In(plan, box)];
-        foreach (var (line, i) in TextMeasure.Wrap(Title(plan), widthMm - (2 * side), 7, FontWeight.Bold).Take(1).Select((l, i) => (l, i)))
+        foreach (var (line, i) in TextMeasure.Wrap(GuideDocument.Title(plan), widthMm - (2 * side), 7, FontWeight.Bold).Take(1).Select((l, i) => (l, i)))
             content.Add(new TextElement(line, new(side, total - 10 - (8 * i)), 7, FontWeight.Bold));
         var stretch = plan.Pins.LayLine is null ? "" : $", largest pull {LengthWords.Of(Length.FromMillimetres(plan.Pins.Marks.Max(m => m.Pull?.Length ?? 0)), units)}";
         content.Add(new TextElement($"{plan.Mats.Mats.Count} mats, {plan.Pins.Marks.Count} pins{stretch}", new(side, total - 17), 4.6));
@@ -52,8 +52,6 @@ public static class OverviewPicture
         content.AddRange(dimensions);
         return content.Where(e => e is not LayerElement { Content.Count: 0 });
     }
-
-    private static string Title(Plan plan) => plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
 
     /// <summary>Width and height of the pinned outline below and beside the field, with the finished size.</summary>
     private static IEnumerable<Element> Dimensions(Plan plan, FramePlacing placing)

@@ -19,9 +19,9 @@ public static class MarkShift
             return null;
         var marks = plan.Marks.ToList();
         marks[number - 1] = moved;
-        if (plan.Mirror is { } mirror)
+        if (plan.Mirror is not null)
         {
-            var partner = plan.Marks.FirstOrDefault(m => m.Edge == mirror.Partner[mark.Edge] && Math.Abs(m.Fraction - (1 - mark.Fraction)) < 1e-9);
+            var partner = plan.PartnerOf(mark);
             if (partner is null || partner.Number == number || MovedMark(plan, partner, -stitches) is not { } other)
                 return null;
             marks[partner.Number - 1] = other;

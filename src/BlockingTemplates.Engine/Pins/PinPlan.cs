@@ -26,6 +26,16 @@ public sealed record PinPlan
     /// <summary>The marks in the order of their numbers.</summary>
     public required IReadOnlyList<Mark> Marks { get; init; }
 
+    /// <summary>The mark that mirrors a mark (itself on the axis), or null where marks are not symmetric.</summary>
+    public Mark? PartnerOf(Mark mark)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        if (Mirror is not { } mirror)
+            return null;
+        var (edge, fraction) = mark.IsCorner ? ((mirror.Partner[mark.Edge] + 1) % Pinned.Edges.Count, 0) : (mirror.Partner[mark.Edge], 1 - mark.Fraction);
+        return Marks.FirstOrDefault(m => m.Edge == edge && Math.Abs(m.Fraction - fraction) < 1e-9);
+    }
+
     /// <summary>The plan with everything shifted.</summary>
     public PinPlan Shifted(Vector by)
     {

@@ -157,10 +157,10 @@ internal sealed record SheetsSection
     [Description("How the taped guide is used.")]
     public GuideUse? Use { get; init; }
 
-    [Description("True is reserved for a part that has not arrived yet: half of a symmetric guide.")]
+    [Description("True prints one half of a symmetric piece only, to be turned over for the other.")]
     public bool? Half { get; init; }
 
-    [Description("True is reserved for a part that has not arrived yet: all sheets of the grid.")]
+    [Description("True prints every sheet of the page grid, those inside the piece too.")]
     public bool? All { get; init; }
 
     [Description("What the printer check's bars measured, along the paper's short and long side.")]

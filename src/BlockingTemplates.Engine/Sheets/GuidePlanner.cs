@@ -17,6 +17,9 @@ public static class GuidePlanner
     /// <summary>Least width and height of a sheet's own window.</summary>
     public const double LeastWindowMm = 60;
 
+    /// <summary>Room that numbers take outside the outline.</summary>
+    internal const double NumberRoomMm = 30;
+
     private const int ArcSteps = 16;
 
     /// <summary>The guide on one paper, or null after adding a problem.</summary>
@@ -28,24 +31,77 @@ public static class GuidePlanner
         ArgumentNullException.ThrowIfNull(findings);
         if (!Fits(paper, settings, findings) || PrinterCheck.Of(paper, settings.Measured, findings) is not { } check)
             return null;
-        // As large as the paper comes out of this printer: lengths of the frame are true ones.
-        var printed = paper with
-        {
-            Short = Length.FromMillimetres(paper.Short.Millimetres * check.AlongShort),
-            Long = Length.FromMillimetres(paper.Long.Millimetres * check.AlongLong),
-        };
-        var marks = plan.Marks.Select(m => m.At).ToList();
         var cutLine = settings.Use == GuideUse.Frame ? CutLine(plan.Pinned) : null;
-        var grid = PageGrid.Search(printed, settings.Margin, settings.Overlap, plan.Pinned.Ring(), marks, cutLine);
-        var spots = NumberSpots.Of(plan, style);
+        var (cut, whole) = Search(plan, paper, check, settings, cutLine, null);
+        var half = Half(plan, settings, whole.Least, findings);
+        var grid = whole;
+        if (half is not null)
+            (cut, grid) = Search(plan, paper, check, settings, cutLine, half);
+        var spots = NumberSpots.Of(plan, style, half);
         var least = int.MaxValue;
         var layout = grid.Layout(grid.Best(placing => least = Math.Min(least, NumberPlacer.CountInside(spots, grid.Layout(placing), least))));
-        var crosses = JointCrosses.Of(layout, marks);
+        return WithNumbers(plan, new(cut, check, layout, [], [], cutLine, half), spots, findings);
+    }
+
+    /// <summary>The guide with its crosses and numbers; a note where numbers may touch.</summary>
+    internal static Guide WithNumbers(PinPlan plan, Guide guide, NumberSpots spots, Findings findings)
+    {
+        var crosses = JointCrosses.Of(guide.Layout, [.. plan.Marks.Select(m => m.At)]);
         var kept = crosses.Select(c => Box.About(c, 2 * JointCrosses.HalfSizeMm, 2 * JointCrosses.HalfSizeMm));
-        var numbers = NumberPlacer.Place(plan, spots, layout, kept);
+        var numbers = NumberPlacer.Place(plan, spots, guide.Layout, kept);
         if (numbers.Where(n => n.IsCrowded).Select(n => n.Number).ToList() is { Count: > 0 } crowded)
-            findings.Note($"guide on {paper.Name}", $"The marks stand so close that these numbers may touch others: {string.Join(", ", crowded)}.", "Read them off the pin table, or plan a wider spacing.");
-        return new(paper, check, layout, crosses, numbers, cutLine);
+            findings.Note($"guide on {guide.Paper.Name}", $"The marks stand so close that these numbers may touch others: {string.Join(", ", crowded)}.", "Read them off the pin table, or plan a wider spacing.");
+        return guide with { Crosses = crosses, Numbers = numbers };
+    }
+
+    /// <summary>The paper as it is cut, and its page grids.</summary>
+    private static (Paper Cut, PageGrid Grid) Search(PinPlan plan, Paper paper, PrinterCheck check, SheetSettings settings, IReadOnlyList<Point>? cutLine, HalfGuide? half)
+    {
+        var ring = plan.Pinned.Ring();
+        var lines = half is null ? ring : ThereAndBack(half.Kept(ring));
+        var cutAlong = half is null || cutLine is null ? cutLine : ThereAndBack(half.Kept(cutLine));
+        IReadOnlyList<Point> marks = half is null ? [.. plan.Marks.Select(m => m.At)] : [.. half.Kept(plan).Select(m => m.At), .. half.BeyondSpine(plan)];
+        PageGrid Of(Paper sold) => PageGrid.Search(check.Printed(sold), settings.Margin, settings.Overlap, lines, marks, cutAlong, settings.All);
+        if (!paper.IsRoll)
+            return (paper, Of(paper));
+        // As long as the piece either way first; then only as long as the better way takes.
+        var box = Box.Around(cutAlong is null ? lines.Concat(marks) : lines.Concat(marks).Concat(cutAlong));
+        var roll = Cut(paper, Math.Max(box.Width, box.Height), settings);
+        var cut = Cut(paper, Of(roll).Tied[0].Landscape ? box.Width : box.Height, settings);
+        return (cut, Of(cut));
+    }
+
+    /// <summary>A piece of a roll that shows so much of the piece, with room for numbers at both ends.</summary>
+    private static Paper Cut(Paper roll, double showsMm, SheetSettings settings)
+    {
+        var length = showsMm + (2 * NumberRoomMm) + (2 * settings.Margin.Millimetres) + settings.Overlap.Millimetres;
+        return roll with { Long = Length.FromMillimetres(Math.Clamp(Math.Ceiling(length / 10) * 10, roll.Short.Millimetres, Paper.MostLength.Millimetres)) };
+    }
+
+    /// <summary>Open lines as one closed ring that runs along each and back, so that no sheet is asked for by the spine between them.</summary>
+    private static List<Point> ThereAndBack(IReadOnlyList<IReadOnlyList<Point>> lines)
+    {
+        // A symmetric outline crosses its axis twice, so its half is one line; further ones hang on by the spine.
+        List<Point> ring = [];
+        foreach (var line in lines)
+            ring.AddRange(line.Concat(line.Reverse().Skip(1)));
+        return ring;
+    }
+
+    private static HalfGuide? Half(PinPlan plan, SheetSettings settings, int wholeCount, Findings findings)
+    {
+        if (!settings.Half)
+            return null;
+        if (settings.Use != GuideUse.Prick)
+        {
+            findings.Note("sheets.half", "Half a guide is turned over to prick the other half; under film or as a frame that cannot be done: the whole guide is printed.", "Write \"use\": \"prick\", or \"half\": false.");
+            return null;
+        }
+
+        if (plan.Mirror is { } mirror)
+            return new(mirror.Centre, mirror.Axis, wholeCount);
+        findings.Note("sheets.half", "The piece is not the same on both sides of a spine line, so half a guide would not do: the whole guide is printed.", "Even the measurements out (\"evenOut\": true) if both sides were worked alike, or write \"half\": false.");
+        return null;
     }
 
     private static bool Fits(Paper paper, SheetSettings settings, Findings findings)
@@ -67,7 +123,7 @@ public static class GuidePlanner
         return fits;
     }
 
-    private static IReadOnlyList<Point> CutLine(Outline pinned)
+    internal static IReadOnlyList<Point> CutLine(Outline pinned)
     {
         var around = new BufferParameters(ArcSteps) { JoinStyle = JoinStyle.Round };
         var ring = BufferOp.Buffer(pinned.ToPolygon(), CutLineMm, around).Boundary.GetGeometryN(0).Coordinates;

@@ -18,18 +18,18 @@ public static class NumberPlacer
         ArgumentNullException.ThrowIfNull(spots);
         ArgumentNullException.ThrowIfNull(layout);
         var count = 0;
-        foreach (var ofMark in spots.OfMark)
+        foreach (var mark in spots.OfMarks)
         {
-            if (!ofMark.Any(spot => !spot.IsInside && layout.SheetHolding(spot.Box) is not null) && ++count >= enough)
+            if (!mark.Outside.Any(spot => layout.SheetHolding(spot.Box) is not null) && ++count >= enough)
                 break;
         }
 
         return count;
     }
 
-    /// <summary>The places of all numbers, in their order.</summary>
+    /// <summary>The places of all printed numbers, in their order.</summary>
     /// <param name="plan">The marks.</param>
-    /// <param name="spots">Their spots.</param>
+    /// <param name="spots">The spots of those that are printed.</param>
     /// <param name="layout">The sheets.</param>
     /// <param name="kept">Boxes where no number may stand, such as the crosses on the cut lines.</param>
     public static IReadOnlyList<NumberPlace> Place(PinPlan plan, NumberSpots spots, SheetLayout layout, IEnumerable<Box> kept)
@@ -42,24 +42,37 @@ public static class NumberPlacer
             taken.Add(Box.About(mark.At, 2 * MarkHalfSizeMm, 2 * MarkHalfSizeMm));
         foreach (var box in kept)
             taken.Add(box);
+        List<NumberPlace> places = [];
         // Those with the least choice first.
-        var seen = plan.Marks.Select(m => spots.OfMark[m.Number - 1]
-            .Select(s => (Spot: s, Sheet: layout.SheetHolding(s.Box)))
-            .Where(s => s.Sheet is not null).Select(s => (s.Spot, Sheet: s.Sheet!)).ToList()).ToList();
-        var places = new NumberPlace[plan.Marks.Count];
-        foreach (var mark in plan.Marks.OrderBy(m => seen[m.Number - 1].Count).ThenBy(m => m.Number))
+        foreach (var mark in spots.OfMarks.OrderBy(m => m.FullSize.Count(s => layout.SheetHolding(s.Box) is not null)).ThenBy(m => m.Mark.Number))
         {
-            var choice = seen[mark.Number - 1];
-            var free = choice.FindIndex(c => IsFree(taken, mark.At, c.Spot.Box));
-            var (spot, sheet) = free >= 0 ? choice[free] : choice.Count > 0 ? choice[0] : Anywhere(spots.OfMark[mark.Number - 1], layout, mark);
-            var to = SegmentBox.Nearest(mark.At, spot.Box);
-            taken.Add(spot.Box);
-            taken.AddLeader(mark.At, to);
-            places[mark.Number - 1] = new(mark.Number, spot, to, sheet, free < 0);
+            var place = Place(mark, layout, taken);
+            taken.Add(place.Spot.Box);
+            taken.AddLeader(mark.Mark.At, place.LeaderTo);
+            places.Add(place);
         }
 
-        return places;
+        return [.. places.OrderBy(p => p.Number)];
     }
+
+    private static NumberPlace Place(MarkSpots mark, SheetLayout layout, TakenPlaces taken)
+    {
+        (NumberSpot Spot, Sheet Sheet)? first = null;
+        foreach (var spot in mark.All)
+        {
+            if (layout.SheetHolding(spot.Box) is not { } sheet)
+                continue;
+            first ??= (spot, sheet);
+            if (IsFree(taken, mark.Mark.At, spot.Box))
+                return At(mark, spot, sheet, false);
+        }
+
+        var (crowded, on) = first ?? Anywhere(mark, layout);
+        return At(mark, crowded, on, true);
+    }
+
+    private static NumberPlace At(MarkSpots mark, NumberSpot spot, Sheet sheet, bool isCrowded) =>
+        new(mark.Mark.Number, mark.Partner, spot, SegmentBox.Nearest(mark.Mark.At, spot.Box), sheet, isCrowded);
 
     private static bool IsFree(TakenPlaces taken, Point mark, Box box)
     {
@@ -68,12 +81,12 @@ public static class NumberPlacer
         return taken.IsFree(box.Grown(BetweenMm)) && taken.IsFreeForLeader(from, to);
     }
 
-    private static (NumberSpot Spot, Sheet Sheet) Anywhere(IReadOnlyList<NumberSpot> spots, SheetLayout layout, Mark mark)
+    private static (NumberSpot Spot, Sheet Sheet) Anywhere(MarkSpots mark, SheetLayout layout)
     {
         // The sheet is smaller than the number's surroundings: it stands on the mark's own sheet, as far in as it goes.
-        var sheet = layout.Owner(mark.At) ?? layout.Sheets[0];
+        var sheet = layout.Owner(mark.Mark.At) ?? layout.Sheets[0];
         var print = layout.PrintedBox(sheet);
-        var spot = spots.Count > 0 ? spots[^1] : new(Box.About(mark.At, 10, 6), 4, true);
+        var spot = mark.All.LastOrDefault(new NumberSpot(Box.About(mark.Mark.At, 10, 6), 4, true));
         var dx = Math.Max(print.Left - spot.Box.Left, 0) + Math.Min(print.Right - spot.Box.Right, 0);
         var dy = Math.Max(print.Lower - spot.Box.Lower, 0) + Math.Min(print.Upper - spot.Box.Upper, 0);
         return (spot with { Box = spot.Box.Moved(new(dx, dy)) }, sheet);

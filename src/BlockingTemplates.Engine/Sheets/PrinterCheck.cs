@@ -15,6 +15,17 @@ public sealed record PrinterCheck(double AlongShort, double AlongLong)
     /// <summary>A printer that prints true.</summary>
     public static PrinterCheck True { get; } = new(1, 1);
 
+    /// <summary>A paper as large as its print comes out of the printer: lengths of the frame are true ones.</summary>
+    public Paper Printed(Paper paper)
+    {
+        ArgumentNullException.ThrowIfNull(paper);
+        return paper with
+        {
+            Short = Length.FromMillimetres(paper.Short.Millimetres * AlongShort),
+            Long = Length.FromMillimetres(paper.Long.Millimetres * AlongLong),
+        };
+    }
+
     /// <summary>The check of a paper from what its two bars measured, or null after adding a problem.</summary>
     /// <remarks>
     /// Both 2 to 8 % short by the same factor (within 0.5 %): set to fit the page, a note and no correction. More than

@@ -13,4 +13,11 @@ public sealed record SheetSettings(
     Length Margin,
     Length Overlap,
     GuideUse Use,
-    (Length Short, Length Long)? Measured);
+    (Length Short, Length Long)? Measured)
+{
+    /// <summary>Whether only one half of a symmetric piece is printed, to be turned over for the other.</summary>
+    public bool Half { get; init; }
+
+    /// <summary>Whether sheets are printed that show neither a mark nor the outline: the whole box of the page grid.</summary>
+    public bool All { get; init; }
+}

@@ -1,4 +1,5 @@
 using BlockingTemplates.Drawing.Guides;
+using BlockingTemplates.Drawing.MatCharts;
 using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Output.Csv;
@@ -23,7 +24,7 @@ public static class PacketFiles
     {
         ArgumentNullException.ThrowIfNull(plan);
         var overview = OverviewPicture.Draw(plan);
-        var title = plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+        var title = GuideDocument.Title(plan);
         List<(string Name, Func<byte[]> Write)> files =
         [
             ("overview.svg", () => SvgWriter.Write(overview, title)),
@@ -32,6 +33,8 @@ public static class PacketFiles
         if (!pictureOnly)
         {
             files.AddRange(plan.Guides.Select(g => ($"guide-{SafeFileName.From(g.Paper.Name)}.pdf", (Func<byte[]>)(() => PdfWriter.Write(GuideDocument.Draw(plan, g))))));
+            files.Add(("mats.pdf", () => PdfWriter.Write(MatChart.Draw(plan))));
+            files.Add(("plot.pdf", () => PdfWriter.Write(PlotDocument.Draw(plan))));
             files.Add(("pins.csv", () => PinsCsv.Write(plan)));
             files.Add(("plan.json", () => PlanJson.Write(plan)));
         }

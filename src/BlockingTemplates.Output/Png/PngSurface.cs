@@ -65,7 +65,11 @@ internal sealed class PngSurface(SKCanvas canvas, double heightMm) : IPageSurfac
         content();
     }
 
-    public void DrawOn(Layer layer, Action content) => content();
+    public void DrawOn(Layer layer, Action content)
+    {
+        if (layer.IsShown)
+            content();
+    }
 
     private static SKPaint PaintOf(double grey)
     {

@@ -85,6 +85,8 @@ internal sealed class SvgSurface(XmlWriter xml, SvgParts parts, double heightMm)
         xml.WriteStartElement("g");
         xml.WriteAttributeString("id", parts.NewId("layer", layer.Name));
         xml.WriteAttributeString("data-name", DrawnText.TitleOf(layer.Name));
+        if (!layer.IsShown)
+            xml.WriteAttributeString("display", "none");
         content();
         xml.WriteEndElement();
     }

@@ -127,8 +127,6 @@ public class ReadingTests
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     [InlineData("\"mats\": { \"floor\": [200, 300] }", "mats.floor")]
     [InlineData("\"mats\": { \"turns\": \"free\" }", "mats.turns")]
-    [InlineData("\"sheets\": { \"half\": true }", "sheets.half")]
-    [InlineData("\"sheets\": { \"all\": true }", "sheets.all")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {
         var reading = Reading.Of(Reading.Triangle(", " + more));

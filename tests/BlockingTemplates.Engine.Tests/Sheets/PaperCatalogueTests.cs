@@ -91,7 +91,7 @@ public class PaperCatalogueTests
     [InlineData("jis-b4", "JIS B4")]
     [InlineData("ledgal", "Legal")]
     public void An_unknown_name_brings_the_nearest_known_one(string name, string nearest) =>
-        Assert.Equal(nearest, PaperCatalogue.NearestName(name));
+        Assert.Equal(nearest, NearestName.Of(name, PaperCatalogue.All.Select(p => p.Name)));
 
     private static (double Short, double Long) Millimetres(string name)
     {

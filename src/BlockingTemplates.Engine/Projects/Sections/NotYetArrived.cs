@@ -14,8 +14,6 @@ internal static class NotYetArrived
         new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
         new("mats.turns", "free", "mats at any turn", "Look at the plan with turns of 0 and 90 degrees."),
         new("mats.floor", null, "the floor's size", "Compare the mats' rows and columns with the floor yourself."),
-        new("sheets.half", "true", "half of a symmetric guide", "Print the whole guide."),
-        new("sheets.all", "true", "all sheets of the grid", "Print the sheets planned, which cover every mark."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
         new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),

@@ -13,14 +13,16 @@ internal sealed class SheetsReader(Func<string, Paper?> paper, IReadOnlyList<str
     public SheetSettings Read(JsonPlace? place)
     {
         var section = Section.Open<SheetsSection>(place, "the sheets", reading);
-        reading.YesNo(section["half"]);
-        reading.YesNo(section["all"]);
-        return new(
+        return new SheetSettings(
             Papers(section["paper"]) ?? [paper(UsualPaper) ?? throw new InvalidOperationException($"The catalogue of papers has no {UsualPaper}.")],
             reading.Length(section["margin"], Limits.Margin) ?? Length.FromCentimetres(1.2),
             reading.Length(section["overlap"], Limits.Margin) ?? Length.FromCentimetres(1.5),
             reading.Word<GuideUse>(section["use"]) ?? GuideUse.Prick,
-            reading.Pair(section["measured"], Limits.Bar, Limits.Bar, "[short, long]"));
+            reading.Pair(section["measured"], Limits.Bar, Limits.Bar, "[short, long]"))
+        {
+            Half = reading.YesNo(section["half"]) ?? false,
+            All = reading.YesNo(section["all"]) ?? false,
+        };
     }
 
     private List<Paper>? Papers(JsonPlace? place)
