@@ -17,7 +17,7 @@ internal static class Cases
             }
             catch (Exception e)
             {
-                throw new InvalidOperationException($"Case {i}: {value}: {e.Message}", e);
+                throw new InvalidOperationException($"Case {i}: {e.Message} {value}", e);
             }
         }
     }

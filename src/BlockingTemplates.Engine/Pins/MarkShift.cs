@@ -22,9 +22,10 @@ public static class MarkShift
         if (plan.Mirror is { } mirror)
         {
             var partner = plan.Marks.FirstOrDefault(m => m.Edge == mirror.Partner[mark.Edge] && Math.Abs(m.Fraction - (1 - mark.Fraction)) < 1e-9);
-            if (partner is null || partner.Number == number || MovedMark(plan, partner, -stitches) is not { } other)
+            if (partner is null || partner.Number == number || partner.IsAnchor)
                 return null;
-            marks[partner.Number - 1] = other;
+            marks[partner.Number - 1] = MarkMaker.At(
+                partner with { Fraction = 1 - moved.Fraction, Count = plan.Edges[partner.Edge].Treatment.Count - moved.Count }, plan.Pinned, plan.LayLine);
         }
 
         var next = plan with { Marks = marks };

@@ -74,6 +74,15 @@ public sealed class OutlineTests
     }
 
     [Fact]
+    public void Points_vectors_and_boxes_can_be_printed()
+    {
+        Assert.Equal("(1.5, -2)", new Vector(1.5, -2).ToString());
+        Assert.NotEmpty(new Point(1, 2).ToString());
+        Assert.NotEmpty(new Box(0, 0, 2, 1).ToString());
+        Assert.NotEmpty(new MirrorPairing([0], new(1, 2), new(0, 1)).ToString());
+    }
+
+    [Fact]
     public void A_stretch_scales_its_two_directions_about_a_fixed_point()
     {
         var map = Affine.Stretch(new(3, 4), 0.7, 1.2, 0.9);
