@@ -17,12 +17,12 @@ public sealed class MarkPlacer
     /// <param name="edges">What was said of its edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
-    /// <param name="anchor">The anchor, whose place gets a mark (between two stitches if it lies there) unless it is a whole edge.</param>
+    /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
     public MarkPlacer(Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor)
     {
         ArgumentNullException.ThrowIfNull(anchor);
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
-        if (anchor is not { Kind: AnchorKind.Corner or AnchorKind.MiddleOfEdge, Place: { } place })
+        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
             return;
         _forced.Add(place);
         if (mirror is not null)

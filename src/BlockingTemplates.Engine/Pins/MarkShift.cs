@@ -22,9 +22,10 @@ public static class MarkShift
         if (plan.Mirror is not null)
         {
             var partner = plan.PartnerOf(mark);
-            if (partner is null || partner.Number == number || MovedMark(plan, partner, -stitches) is not { } other)
+            if (partner is null || partner.Number == number || partner.IsAnchor)
                 return null;
-            marks[partner.Number - 1] = other;
+            marks[partner.Number - 1] = MarkMaker.At(
+                partner with { Fraction = 1 - moved.Fraction, Count = plan.Edges[partner.Edge].Treatment.Count - moved.Count }, plan.Pinned, plan.LayLine);
         }
 
         var next = plan with { Marks = marks };

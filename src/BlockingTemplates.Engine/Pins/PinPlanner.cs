@@ -19,9 +19,10 @@ public static class PinPlanner
             return null;
         var fabric = piece.Fabric;
         var about = anchor.Place is { } place ? piece.Finished.Edges[place.Edge].Curve.At(place.Fraction) : Point.Origin;
+        // Both outlines are drawn the same way round: the rows lie in the finished one as in the unblocked one.
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
-        var mirror = MirrorPairing.All(pinned).FirstOrDefault(m => SaidAlike(piece, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
+        var mirror = Mirror(piece, pinned, anchor);
         var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, anchor) : null;
 
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
@@ -45,6 +46,16 @@ public static class PinPlanner
 
     private static Length Capped(PinSettings settings) =>
         settings.MaxSpacing is { } most && most < SpacingUnsaid ? most : SpacingUnsaid < settings.MinSpacing ? settings.MinSpacing : SpacingUnsaid;
+
+    /// <summary>The symmetry that all of the piece shares: one whose axis goes through the anchor before others, then the one nearest to left and right.</summary>
+    private static MirrorPairing? Mirror(Piece piece, Outline pinned, Anchor anchor)
+    {
+        var shared = MirrorPairing.All(pinned).Where(m => SaidAlike(piece, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
+        if (anchor.Place is not var (edge, fraction))
+            return shared.FirstOrDefault();
+        var at = pinned.Edges[edge].Curve.At(fraction);
+        return shared.OrderBy(m => m.Image(at).DistanceTo(at) <= MirrorPairing.ToleranceMm ? 0 : 1).FirstOrDefault();
+    }
 
     private static bool SaidAlike(Piece piece, MirrorPairing mirror) =>
         Enumerable.Range(0, piece.Edges.Count).All(i => piece.Edges[i] == piece.Edges[mirror.Partner[i]]);

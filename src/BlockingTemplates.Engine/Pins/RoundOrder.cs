@@ -40,14 +40,13 @@ public static class RoundOrder
             }
         }
 
-        // An anchored edge may run through place 0: the walk starts at its first mark.
-        var first = Enumerable.Range(0, n).FirstOrDefault(i => isAnchor[i] && !isAnchor[(i + n - 1) % n], isAnchor.Contains(true) ? 0 : -1);
-        var isAnchored = first >= 0;
-        first = Math.Max(first, 0);
+        // The walk starts at the first mark of the anchor (an anchored edge may run through place 0), else at the first corner.
+        var isAnchored = isAnchor.Contains(true);
+        var first = Enumerable.Range(0, n).FirstOrDefault(i => isAnchored ? isAnchor[i] && !isAnchor[(i + n - 1) % n] : isCorner[i]);
         int[] walk = [.. Enumerable.Range(0, n).Select(i => (first + i) % n)];
         Set(walk.Where(i => isAnchor[i]));
         var corners = Corners([.. walk.Where(i => isCorner[i] && rounds[i] == 0)], points, isAnchored ? order[^1] : null);
-        Set(isAnchored || corners.Count > 0 ? corners : [first]);
+        Set(order.Count + corners.Count > 0 ? corners : [first]);
         while (order.Count < n)
         {
             var gaps = Gaps(walk, rounds, positions, round);
@@ -91,16 +90,15 @@ public static class RoundOrder
         return order;
     }
 
-    /// <summary>The gaps that hold unset marks, in order of the walk.</summary>
+    /// <summary>The gaps that hold unset marks, in order of the walk, whose first place is set.</summary>
     private static List<(double Width, List<(int Place, double Along)> Unset)> Gaps(int[] walk, int[] rounds, IReadOnlyList<double> positions, double round)
     {
         List<(double Width, List<(int Place, double Along)> Unset)> gaps = [];
-        var start = Array.FindIndex(walk, i => rounds[i] > 0);
         var unset = new List<(int Place, double Along)>();
-        var from = positions[walk[start]];
+        var from = positions[walk[0]];
         for (var k = 1; k <= walk.Length; k++)
         {
-            var place = walk[(start + k) % walk.Length];
+            var place = walk[k % walk.Length];
             var along = (positions[place] - from + round) % round;
             if (rounds[place] == 0)
             {

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BlockingTemplates.Engine.Shapes;
 
 /// <summary>A displacement in the plane, in millimetres (or a direction of length 1); x to the right, y up.</summary>
@@ -29,6 +31,9 @@ public readonly record struct Vector(double X, double Y)
 
     /// <summary>The vector made longer by a factor.</summary>
     public static Vector operator *(double factor, Vector a) => new(factor * a.X, factor * a.Y);
+
+    /// <summary>The two components (what a record prints of itself would turn for ever).</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X}, {Y})");
 
     /// <summary>Scalar product.</summary>
     public double Dot(Vector other) => (X * other.X) + (Y * other.Y);
