@@ -5,7 +5,7 @@ namespace BlockingTemplates.Engine.Sheets;
 /// <param name="LongMm">Along the paper's long side.</param>
 public readonly record struct CheckBars(double ShortMm, double LongMm)
 {
-    private const double MarginMm = 20;
+    private const double MarginMm = 15;
 
     /// <summary>The bars that fit on a paper: whole centimetres.</summary>
     public static CheckBars Of(Paper paper)
