@@ -17,6 +17,7 @@ internal sealed class EdgeStrips
     private const double StripMm = 21;
     private const double NumberMm = 5;
     private const double CountMm = 3;
+    private const double LetterMm = 4.5;
     private const double TabMm = 8;
     private const double CutMm = 2.2;
     private readonly Plan _plan;
@@ -84,8 +85,13 @@ internal sealed class EdgeStrips
         var right = left + ((to - from) * _true);
         yield return new PathElement(PathSteps.Rectangle(new(left, box.Lower + 1.2, right + (piece < pieces - 1 ? TabMm : 0), box.Upper)), GuideInk.Rule);
         yield return new PathElement(PathSteps.Line(new(left, line), new(right, line)), GuideInk.Outline);
+        var taken = new List<Box>();
         if (piece > 0)
+        {
+            taken.Add(Box.About(new(left + 2.6, box.Lower + CutMm + (LetterMm / 2)), LetterMm, LetterMm));
             yield return Letter(piece - 1, new(left + 2.6, box.Lower + CutMm));
+        }
+
         if (piece < pieces - 1)
         {
             yield return new PathElement(PathSteps.Line(new(right, box.Lower + 1.2), new(right, box.Upper)), GuideInk.SheetCut);
@@ -97,7 +103,6 @@ internal sealed class EdgeStrips
             ? $"{edge.Name} edge, from {_plan.Pins.Pinned.Corners[index].Name}: {LengthWords.Of(Length.FromMillimetres(edge.UnblockedMm!.Value), _plan.Project.Units)}"
             : $"{edge.Name} edge";
         yield return new TextElement(words, new(left + 6, box.Lower + CutMm), 3, Grey: 0.1);
-        var taken = new List<Box>();
         foreach (var (along, mark) in ticks.Where(t => t.Along >= from - 1e-9 && t.Along <= to + 1e-9))
         {
             var x = left + ((along - from) * _true);
@@ -141,5 +146,5 @@ internal sealed class EdgeStrips
 
     private static string Count(double count) => count == Math.Floor(count) ? count.ToString("0", CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(count):0}/{Math.Ceiling(count):0}");
 
-    private static TextElement Letter(int joint, Point at) => new(((char)('a' + (joint % 26))).ToString(), at, 4.5, FontWeight.Bold, TextAlign.Centre);
+    private static TextElement Letter(int joint, Point at) => new(((char)('a' + (joint % 26))).ToString(), at, LetterMm, FontWeight.Bold, TextAlign.Centre);
 }
