@@ -29,8 +29,8 @@ public class NumbersOnTheGuideTests
     [MemberData(nameof(Guides))]
     public void Every_number_stands_once_whole_where_taping_leaves_it_seen(string example, string paper, GuideUse use)
     {
-        var plan = Planned.Of(Repository.Example(example), Planned.On(paper, use));
-        var taped = new TapedGuide(PaperPage.Read(GuideRulerTests.Pdf(plan)));
+        var (plan, pages) = PrintedGuide.Of(example, paper, use);
+        var taped = new TapedGuide(pages);
         var numbers = taped.Sheets.SelectMany((s, i) => Numbers(s.Page).Select(n => (Sheet: s, Order: i, Text: n))).ToList();
         Assert.Equal(plan.Pins.Marks.Select(m => m.Number), numbers.Select(n => int.Parse(n.Text.Says, CultureInfo.InvariantCulture)).Order());
         foreach (var (sheet, order, text) in numbers)
@@ -50,8 +50,8 @@ public class NumbersOnTheGuideTests
     [MemberData(nameof(Guides))]
     public void Figures_are_at_least_4_mm_high_and_8_mm_clear_outside(string example, string paper, GuideUse use)
     {
-        var plan = Planned.Of(Repository.Example(example), Planned.On(paper, use));
-        var taped = new TapedGuide(PaperPage.Read(GuideRulerTests.Pdf(plan)));
+        var (plan, pages) = PrintedGuide.Of(example, paper, use);
+        var taped = new TapedGuide(pages);
         var shift = GuideRulerTests.Places(plan, taped)[1] - plan.Pins.Marks[0].At;
         // Points of the outline so close that no length between two of them matters.
         var ring = plan.Pins.Pinned.Edges.SelectMany(e => Enumerable.Range(0, (int)Math.Ceiling(e.Curve.Length / 0.5)).Select(i => e.Curve.At(i / Math.Ceiling(e.Curve.Length / 0.5)) + shift)).ToArray();
@@ -61,7 +61,7 @@ public class NumbersOnTheGuideTests
         {
             foreach (var text in Numbers(sheet.Page))
             {
-                Assert.True(text.SizeMm * TextMeasure.FigureHeight(FontWeight.Bold) > LeastFiguresMm - 0.001, $"{text.Says} is too small.");
+                Assert.True(text.SizeMm * TextMeasure.FigureHeight(FontWeight.Bold) > LeastFiguresMm - 0.001, $"{text.Says} has figures of only {text.SizeMm * TextMeasure.FigureHeight(FontWeight.Bold):0.0000} mm.");
                 Assert.True(text.IsLevel);
                 var box = taped.Place(sheet, WithBar(sheet.Page, text));
                 if (region.Contains(new NetTopologySuite.Geometries.Point(box.Centre.X, box.Centre.Y)))
@@ -82,8 +82,8 @@ public class NumbersOnTheGuideTests
     [MemberData(nameof(Guides))]
     public void The_cross_of_a_mark_is_on_every_sheet_that_shows_its_place_and_nowhere_else(string example, string paper, GuideUse use)
     {
-        var plan = Planned.Of(Repository.Example(example), Planned.On(paper, use));
-        var taped = new TapedGuide(PaperPage.Read(GuideRulerTests.Pdf(plan)));
+        var (plan, pages) = PrintedGuide.Of(example, paper, use);
+        var taped = new TapedGuide(pages);
         var shift = GuideRulerTests.Places(plan, taped)[1] - plan.Pins.Marks[0].At;
         var shown = 0;
         foreach (var sheet in taped.Sheets)

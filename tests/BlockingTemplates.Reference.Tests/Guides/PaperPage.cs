@@ -78,7 +78,7 @@ internal sealed class PaperPage
             if (run.Count > 0)
             {
                 var box = Box.Around(run.SelectMany(l => new[] { Of(l.BoundingBox.BottomLeft), Of(l.BoundingBox.TopRight), Of(l.BoundingBox.TopLeft), Of(l.BoundingBox.BottomRight) }));
-                texts.Add(new(string.Concat(run.Select(l => l.Value)), box, run[0].StartBaseLine.Y * MmPerPoint, run[0].PointSize * MmPerPoint, run[0].FontName?.EndsWith("Bold", StringComparison.Ordinal) ?? false, run[0].TextOrientation == TextOrientation.Horizontal));
+                texts.Add(new(string.Concat(run.Select(l => l.Value)), box, run[0].StartBaseLine.Y * MmPerPoint, run[0].FontSize * MmPerPoint, run[0].FontName?.EndsWith("Bold", StringComparison.Ordinal) ?? false, run[0].TextOrientation == TextOrientation.Horizontal));
             }
 
             run = [];

@@ -8,6 +8,7 @@ internal sealed class TapedGuide
 {
     private const double JointCrossMm = 8;
     private const double MarkCrossMm = 10;
+    private const double EdgeLineMm = 0.15;
     private const double SizeToleranceMm = 0.4; // crosses grow with a corrected guide
     private readonly Func<Point, Point> _printer;
 
@@ -96,7 +97,7 @@ internal sealed class TapedGuide
     // On the sheet below, the thin whole line where the next one is laid.
     private static List<Point> OnEdge(PaperPage page, bool upright)
     {
-        var lines = Long(page, upright).Where(l => !l.IsDashed && l.WidthMm < 0.18).ToList();
+        var lines = Long(page, upright).Where(l => !l.IsDashed && Math.Abs(l.WidthMm - EdgeLineMm) < 0.01).ToList();
         return On(page, upright, upright ? Assert.Single(lines).From.X : Assert.Single(lines).From.Y);
     }
 
