@@ -17,6 +17,7 @@ internal sealed class EdgeStrips
     private const double StripMm = 21;
     private const double NumberMm = 5;
     private const double CountMm = 3;
+    private const double LetterMm = 4.5;
     private const double TabMm = 8;
     private const double CutMm = 2.2;
     private const double WordsMm = 3;
@@ -85,8 +86,13 @@ internal sealed class EdgeStrips
         var right = left + ((to - from) * _true);
         yield return new PathElement(PathSteps.Rectangle(new(left, box.Lower + 1.2, right + (piece < pieces - 1 ? TabMm : 0), box.Upper)), GuideInk.Rule);
         yield return new PathElement(PathSteps.Line(new(left, line), new(right, line)), GuideInk.Outline);
+        var taken = new List<Box>();
         if (piece > 0)
+        {
+            taken.Add(Box.About(new(left + 2.6, box.Lower + CutMm + (LetterMm / 2)), LetterMm, LetterMm));
             yield return Letter(piece - 1, new(left + 2.6, box.Lower + CutMm));
+        }
+
         if (piece < pieces - 1)
         {
             yield return new PathElement(PathSteps.Line(new(right, box.Lower + 1.2), new(right, box.Upper)), GuideInk.SheetCut);
@@ -101,7 +107,6 @@ internal sealed class EdgeStrips
         var end = right + (piece < pieces - 1 ? TabMm : 0);
         var beside = left + 6 + TextMeasure.AdvanceMm(words, WordsMm) > end - 1;
         yield return new TextElement(words, beside ? new(end + 2, line - 1) : new(left + 6, box.Lower + CutMm), WordsMm, Grey: 0.1);
-        var taken = new List<Box>();
         foreach (var (along, mark) in ticks.Where(t => t.Along >= from - 1e-9 && t.Along <= to + 1e-9))
         {
             var x = left + ((along - from) * _true);
@@ -145,5 +150,5 @@ internal sealed class EdgeStrips
 
     private static string Count(double count) => count == Math.Floor(count) ? count.ToString("0", CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(count):0}/{Math.Ceiling(count):0}");
 
-    private static TextElement Letter(int joint, Point at) => new(((char)('a' + (joint % 26))).ToString(), at, 4.5, FontWeight.Bold, TextAlign.Centre);
+    private static TextElement Letter(int joint, Point at) => new(((char)('a' + (joint % 26))).ToString(), at, LetterMm, FontWeight.Bold, TextAlign.Centre);
 }

@@ -8,7 +8,7 @@ public readonly record struct CheckBars(double ShortMm, double LongMm)
     /// <summary>Length of the piece of a roll that the check is printed on.</summary>
     public const double RollPieceMm = 300;
 
-    private const double MarginMm = 20;
+    private const double MarginMm = 15;
 
     /// <summary>The bars that fit on a paper: whole centimetres.</summary>
     public static CheckBars Of(Paper paper)

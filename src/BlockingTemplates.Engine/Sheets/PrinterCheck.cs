@@ -47,7 +47,7 @@ public sealed record PrinterCheck(double AlongShort, double AlongLong)
 
         if (Math.Abs(shortBy) <= MostOff && Math.Abs(longBy) <= MostOff)
             return check;
-        findings.Problem("sheets.measured", FormattableString.Invariant($"The printer check's bars should be {findings.Say(bars.ShortMm)} and {findings.Say(bars.LongMm)} but measured {findings.Say(said.Short.Millimetres)} and {findings.Say(said.Long.Millimetres)}: more than 3 % off."), "Print the check page at actual size and measure again; first the bar along the paper's short side, then the one along its long side.");
+        findings.Problem("sheets.measured", FormattableString.Invariant($"The printer check's bars should be {bars.ShortMm:0.#} mm and {bars.LongMm:0.#} mm but measured {said.Short.Millimetres:0.#} mm and {said.Long.Millimetres:0.#} mm: more than 3 % off."), "Print the check page at actual size and measure again; first the bar along the paper's short side, then the one along its long side.");
         return null;
     }
 }

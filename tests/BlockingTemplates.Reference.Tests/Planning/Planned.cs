@@ -1,0 +1,55 @@
+using System.Collections.Concurrent;
+using System.Text;
+using BlockingTemplates.Drawing.Guides;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Projects;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Reference.Tests.Planning;
+
+// Project texts through the real stages: reading, then planning.
+internal static class Planned
+{
+    public const string Triangle = "lace-triangle";
+    public const string Crescent = "crescent-outline";
+    public const string Rectangle = "rectangle-with-short-edge";
+
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new();
+
+    public static string[] Examples { get; } = [Triangle, Crescent, Rectangle];
+
+    public static Plan Example(string name) =>
+        Plans.GetOrAdd(name, n => new(() => Of(Repository.Example(n)))).Value;
+
+    public static Plan Of(string text, Func<Project, Project>? change = null)
+    {
+        var (plan, findings) = Try(text, change);
+        Assert.Empty(findings.Problems);
+        return plan!;
+    }
+
+    public static (Plan? Plan, Findings Findings) Try(string text, Func<Project, Project>? change = null)
+    {
+        var reader = new ProjectReader(PieceKinds.All, PaperCatalogue.Find, [.. PaperCatalogue.All.Select(p => p.Name)]);
+        var reading = reader.Read(Encoding.UTF8.GetBytes(text));
+        var findings = new Findings(reading.Project?.Units ?? LengthUnit.Millimetres);
+        findings.AddAll(reading.Findings);
+        if (reading.Project is not { } project)
+            return (null, findings);
+        return (Planner.Plan(change is null ? project : change(project), NumberPicture.Style, findings), findings);
+    }
+
+    // A project asked to be printed otherwise than its file says.
+    public static Func<Project, Project> On(string paper, GuideUse use = GuideUse.Prick, (double Short, double Long)? measuredMm = null) =>
+        project => project with
+        {
+            Sheets = project.Sheets with
+            {
+                Papers = [PaperCatalogue.Find(paper)!],
+                Use = use,
+                Measured = measuredMm is { } m ? (Length.FromMillimetres(m.Short), Length.FromMillimetres(m.Long)) : null,
+            },
+        };
+}
