@@ -44,7 +44,8 @@ public sealed class EllipseTests
     private static double CompleteIntegral(double m)
     {
         double a = 1, g = Math.Sqrt(1 - m), c = Math.Sqrt(m), sum = m / 2, power = 0.5;
-        while (Math.Abs(c) > 1e-17)
+        // Quadratic convergence: eight steps are past the last bit for every m under 1.
+        for (var step = 0; step < 8; step++)
         {
             (a, g, c) = ((a + g) / 2, Math.Sqrt(a * g), (a - g) / 2);
             power *= 2;
