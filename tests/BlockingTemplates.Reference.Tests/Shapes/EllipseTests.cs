@@ -44,7 +44,7 @@ public sealed class EllipseTests
     private static double CompleteIntegral(double m)
     {
         double a = 1, g = Math.Sqrt(1 - m), c = Math.Sqrt(m), sum = m / 2, power = 0.5;
-        while (Math.Abs(c) > 1e-17)
+        while (c > 1e-15)
         {
             (a, g, c) = ((a + g) / 2, Math.Sqrt(a * g), (a - g) / 2);
             power *= 2;
