@@ -14,7 +14,7 @@ public sealed class PinPlanPropertyTests
     public void Symmetric_in_is_symmetric_out()
     {
         var seen = (Odd: 0, Rings: 0, OffAxis: 0);
-        RandomPieces.Symmetric.Check(400, given =>
+        RandomPieces.Symmetric.Check(300, given =>
         {
             var plan = RandomPieces.Plan(given);
             var mirror = plan.Mirror;
@@ -35,7 +35,7 @@ public sealed class PinPlanPropertyTests
     }
 
     [Fact]
-    public void Gaps_are_no_wider_than_the_rule_unless_one_stitch_is() => Both.Check(600, given =>
+    public void Gaps_are_no_wider_than_the_rule_unless_one_stitch_is() => Both.Check(350, given =>
     {
         var plan = RandomPieces.Plan(given);
         var ring = new RingWalk(plan);
@@ -50,7 +50,7 @@ public sealed class PinPlanPropertyTests
     });
 
     [Fact]
-    public void Marks_stand_on_whole_stitches_but_where_a_middle_is_anchored() => Both.Check(400, given =>
+    public void Marks_stand_on_whole_stitches_but_where_a_middle_is_anchored() => Both.Check(200, given =>
     {
         var plan = RandomPieces.Plan(given);
         foreach (var mark in plan.Marks)
@@ -67,7 +67,7 @@ public sealed class PinPlanPropertyTests
     });
 
     [Fact]
-    public void Every_corner_that_is_not_smooth_has_a_mark_and_numbers_run_from_one() => Both.Check(400, given =>
+    public void Every_corner_that_is_not_smooth_has_a_mark_and_numbers_run_from_one() => Both.Check(200, given =>
     {
         var plan = RandomPieces.Plan(given);
         Assert.Equal(Enumerable.Range(1, plan.Marks.Count), plan.Marks.Select(m => m.Number));
