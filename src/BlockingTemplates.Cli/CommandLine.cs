@@ -34,7 +34,9 @@ public static class CommandLine
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
-            await error.WriteLineAsync($"{string.Join(" ", parsed.Errors.Select(e => e.Message).Distinct())} Try --help.").ConfigureAwait(false);
+            // Some messages list the choices on lines of their own.
+            var messages = parsed.Errors.Select(e => string.Join(' ', e.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).Distinct();
+            await error.WriteLineAsync($"{string.Join(' ', messages)} Try --help.").ConfigureAwait(false);
             return ExitCodes.WrongUse;
         }
 

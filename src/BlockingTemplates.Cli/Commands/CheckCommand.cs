@@ -8,6 +8,7 @@ internal static class CheckCommand
     public static Command Create(TextWriter output, TextWriter error)
     {
         var file = new Argument<string>("FILE") { Description = "The project file." };
+        file.Validators.Add(FileWords.RefuseOptions);
         var command = new Command("check", "Reads a project file and plans it, writes nothing, and lists every problem and note.") { file };
         command.SetAction(parsed =>
         {

@@ -1,4 +1,3 @@
-using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Output.Packets;
 
@@ -14,7 +13,7 @@ internal static class PacketRun
         try
         {
             var text = load();
-            var planned = PlannedProject.Of(text, (project, findings) => Measured(project, wish.Measured, findings));
+            var planned = PlannedProject.Of(text, (project, _) => Measured(project, wish.Measured));
             if (planned.Plan is not { } plan)
             {
                 Listing.Write(planned.Findings, output);
@@ -39,17 +38,7 @@ internal static class PacketRun
     /// <summary>The folder of a packet unless one is named, by the project file's name without its ending.</summary>
     public static string FolderOf(string name) => Path.Combine(ResultsFolder, SafeFileName.From(name));
 
-    private static Project Measured(Project project, string? measured, Findings findings)
-    {
-        if (measured is null)
-            return project;
-        var sides = measured.Split(['x', 'X', '×']);
-        string? why = null;
-        if (sides.Length == 2
-            && LengthText.TryRead(sides[0], project.Units, out var narrow, out why)
-            && LengthText.TryRead(sides[1], project.Units, out var wide, out why))
-            return project with { Sheets = project.Sheets with { Measured = (narrow, wide) } };
-        findings.Problem("--measured", $"\"{measured}\" does not read as two lengths{(why is null ? "" : $": {why}")}", $"Write what the short and the long bar measured with an x between, such as 149.5x239 (in {LengthWords.UnitOf(project.Units)} unless a unit is written).");
-        return project;
-    }
+    private static Project Measured(Project project, string? measured) => measured is not null && MeasuredBars.TryRead(measured, project.Units, out var bars, out _)
+        ? project with { Sheets = project.Sheets with { Measured = bars } }
+        : project;
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BlockingTemplates.Engine.Measure;
 
 namespace BlockingTemplates.Cli.Commands;
 
@@ -8,13 +9,19 @@ internal static class PlanCommand
     public static Command Create(TextWriter output, TextWriter error)
     {
         var files = new Argument<string[]>("FILE") { Description = "Project files, or folders of them.", Arity = ArgumentArity.OneOrMore };
+        files.Validators.Add(FileWords.RefuseOptions);
         var folder = FolderOption();
-        var measured = new Option<string?>("--measured") { Description = "What the printer check's bars measured, short side x long side, such as 149.5x239.", HelpName = "SHORTxLONG" };
+        var measured = new Option<string?>("--measured") { Description = $"What the printer check's bars measured, short side x long side, such as {MeasuredBars.Example}.", HelpName = "SHORTxLONG" };
+        measured.Validators.Add(parsed =>
+        {
+            if (parsed.GetValueOrDefault<string?>() is { } said && !MeasuredBars.TryRead(said, LengthUnit.Millimetres, out _, out var why))
+                parsed.AddError($"\"{said}\" does not read as two lengths{(why is null ? "" : $": {why}")}. Write what the short and the long bar measured, such as {MeasuredBars.Example}.");
+        });
         var pictureOnly = new Option<bool>("--picture-only") { Description = "Write only the overview picture." };
         var command = new Command("plan", "Plans project files and writes a packet for each.") { files, folder, measured, pictureOnly };
         command.Validators.Add(parsed =>
         {
-            if (parsed.GetValue(folder) is not null && parsed.GetValue(files) is { } named && ProjectFiles.Named(named).Count > 1)
+            if (parsed.GetResult(folder) is { Tokens.Count: > 0 } && parsed.GetValue(files) is { } named && ProjectFiles.Named(named).Count > 1)
                 parsed.AddError("--out takes one project file; leave it out to plan several.");
         });
         command.SetAction((parsed, cancellation) =>

@@ -94,8 +94,9 @@ public static class OverviewPicture
     private static Box TextBox(TextElement text)
     {
         var width = TextMeasure.AdvanceMm(text.Text, text.SizeMm, text.Weight);
+        var descent = text.SizeMm * TextMeasure.Descent(text.Weight);
         return text.AngleDegrees == 0
-            ? new(text.At.X - (width / 2), text.At.Y, text.At.X + (width / 2), text.At.Y + text.SizeMm)
-            : new(text.At.X - text.SizeMm, text.At.Y - (width / 2), text.At.X, text.At.Y + (width / 2));
+            ? new(text.At.X - (width / 2), text.At.Y - descent, text.At.X + (width / 2), text.At.Y + text.SizeMm)
+            : new(text.At.X - text.SizeMm, text.At.Y - (width / 2), text.At.X + descent, text.At.Y + (width / 2));
     }
 }
