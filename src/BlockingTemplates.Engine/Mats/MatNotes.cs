@@ -10,7 +10,7 @@ internal static class MatNotes
     {
         var findings = new Findings(units);
         var needed = layout.Mats.Count;
-        AddFloor(layout, settings.Floor, findings);
+        AddFloor(layout, settings, findings);
         if (settings.Owned is { } have && have < needed)
         {
             var missing = needed - have;
@@ -41,9 +41,9 @@ internal static class MatNotes
         return findings.Notes;
     }
 
-    private static void AddFloor(MatLayout layout, MatFloor? floor, Findings findings)
+    private static void AddFloor(MatLayout layout, MatSettings settings, Findings findings)
     {
-        if (floor is null)
+        if (settings.Floor is not { } floor)
             return;
         double width = layout.Columns * layout.PitchX, height = layout.Rows * layout.PitchY;
         var (tooLong, tooWide) = floor.Excess(width, height);
@@ -53,7 +53,9 @@ internal static class MatNotes
         findings.Note(
             "mats.floor",
             $"No field of mats under this piece fits on a floor of {findings.Say(floor.Width.Millimetres)} by {findings.Say(floor.Height.Millimetres)}; the mats are planned without it and take {findings.Say(width)} by {findings.Say(height)}: {string.Join(" and ", over)}.",
-            "Find a larger floor, allow a narrower border or mats at any turn (\"free\").");
+            settings.Turns.Count == MatSettings.EveryDegree.Count
+                ? "Find a larger floor, or allow a narrower border."
+                : "Find a larger floor, allow a narrower border, or let the mats turn freely (\"turns\": \"free\").");
     }
 
     private static string Mats(int count) => count == 1 ? "1 mat" : Text($"{count} mats");
