@@ -1,4 +1,5 @@
 using System.Globalization;
+using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
 using Spectre.Console;
@@ -15,7 +16,7 @@ internal static class Summary
         var table = new Table().Border(TableBorder.Ascii).HideHeaders().AddColumns("what", "planned");
         void Row(string what, string planned) => table.AddRow(Markup.Escape(what), Markup.Escape(planned));
         Row("piece", plan.Project.Title.Length > 0 ? plan.Project.Title : plan.Project.Kind.Shape);
-        Row("mats", string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Mats.Count} of {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}, {plan.Mats.Columns} across, {plan.Mats.Rows} up"));
+        Row("mats", string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Mats.Count} of {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}, {plan.Mats.Columns} across, {plan.Mats.Rows} up{(TurnWords.Of(plan) is { } turned ? $", {turned}" : "")}"));
         Row("pins", plan.Pins.Marks.Count.ToString(CultureInfo.InvariantCulture));
         foreach (var guide in plan.Guides)
             Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}{(guide.Half is { } half ? $", half a guide (the whole takes {half.WholeCount})" : "")}"));

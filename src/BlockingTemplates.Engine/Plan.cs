@@ -25,8 +25,23 @@ public sealed record Plan(
     Guide Plot,
     IReadOnlyList<Note> Notes)
 {
-    /// <summary>The finished outline where it lies inside the pinned one: what the piece springs back to about its anchor.</summary>
-    public Outline FinishedInFrame => Pins.Anchor.Place is var (edge, fraction)
-        ? Piece.Finished.Mapped(Affine.Shift(Pins.Pinned.Edges[edge].Curve.At(fraction) - Piece.Finished.Edges[edge].Curve.At(fraction)))
-        : Piece.Finished.Mapped(Affine.Shift(Box.Around(Pins.Pinned.Ring()).Centre - Box.Around(Piece.Finished.Ring()).Centre));
+    /// <summary>The finished outline where it lies inside the pinned one: turned as that is, and what it springs back to about its anchor.</summary>
+    public Outline FinishedInFrame
+    {
+        get
+        {
+            var (finished, pinned) = (Piece.Finished, UprightPinned);
+            var by = Pins.Anchor.Place is var (edge, fraction)
+                ? pinned.Edges[edge].Curve.At(fraction) - finished.Edges[edge].Curve.At(fraction)
+                : Box.Around(pinned.Ring()).Centre - Box.Around(finished.Ring()).Centre;
+            var placed = finished.Mapped(Affine.Shift(by));
+            return PieceTurn == 0 ? placed : placed.Mapped(Affine.Turn(PieceTurn));
+        }
+    }
+
+    /// <summary>The pinned outline as it lies where the mats do not turn freely: turned back about the frame's origin.</summary>
+    public Outline UprightPinned => PieceTurn == 0 ? Pins.Pinned : Pins.Pinned.Mapped(Affine.Turn(-PieceTurn));
+
+    /// <summary>Turn of the piece in the frame, counter-clockwise, in radians.</summary>
+    public double PieceTurn => Mats.PieceTurnDegrees * Math.PI / 180;
 }

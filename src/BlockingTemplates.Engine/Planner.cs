@@ -26,7 +26,7 @@ public static class Planner
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
             findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");
         SettingNotes(project, findings);
-        var field = MatField.Plan(pins, project.Mats);
+        var field = MatField.Plan(pins, project.Mats, units: project.Units);
         foreach (var note in field.Notes)
             findings.Note(note.Place, note.What, note.Do);
         List<Guide> guides = [];

@@ -19,12 +19,19 @@ internal static class MatMap
         var mats = plan.Mats;
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
         flow.Paragraph("Mat map", TextStyle.Title);
-        flow.Paragraph(FormattableString.Invariant($"{mats.Mats.Count} mats of {Say(mats.PitchX)} by {Say(mats.PitchY)} (from one mat to the next once joined), {mats.Columns} across and {mats.Rows} up{(mats.TurnDegrees == 0 ? "" : ", mats turned by a quarter")}. Column letters from the left, row 1 nearest you."), TextStyle.Body);
+        flow.Paragraph(FormattableString.Invariant($"{mats.Mats.Count} mats of {Say(mats.PitchX)} by {Say(mats.PitchY)} (from one mat to the next once joined), {mats.Columns} across and {mats.Rows} up{Turn(plan)}. Column letters from the left, row 1 nearest you."), TextStyle.Body);
         flow.Gap(2);
-        var extent = FieldPicture.Extent(plan);
+        if (plan.PieceTurn != 0)
+        {
+            var line = flow.Take(6);
+            flow.Draw(UpArrow.WithWords(new(line.Left, line.Lower + 1.8), plan));
+        }
+
+        var extent = FieldPicture.Extent(plan).Grown(MatTeeth.ReachMm);
         var box = flow.Take(Math.Min(MostPictureMm, flow.Column.Width * extent.Height / extent.Width));
-        var picture = new FieldPicture(plan, FramePlacing.Fit(extent, box));
-        flow.Draw([.. picture.Mats(true), .. picture.LayLine(), .. picture.Outline(), .. picture.Marks(0.7), .. picture.Numbers(3)]);
+        var placing = FramePlacing.Fit(extent, box);
+        var picture = new FieldPicture(plan, placing);
+        flow.Draw([.. MatTeeth.Of(mats, placing), .. picture.MatNames(), .. picture.LayLine(), .. picture.Outline(), .. picture.Marks(0.7), .. picture.Numbers(3)]);
         flow.Gap(3);
         foreach (var mark in plan.Pins.Marks.Where(m => m.Round <= 2))
         {
@@ -43,4 +50,9 @@ internal static class MatMap
             flow.Point("None.");
         return flow.Finish();
     }
+
+    private static string Turn(Plan plan) =>
+        TurnWords.Of(plan) is not { } words ? ""
+        : plan.PieceTurn == 0 ? $", {words}"
+        : $", {words}: the arrow shows where its {UpArrow.Words(plan)} lies";
 }

@@ -79,14 +79,13 @@ internal sealed class SheetPage
         var words = $"{_guide.Paper.Name}, print at actual size. Lay the {side}.";
         var x = _print.Left + 2 + TextMeasure.AdvanceMm(name, 4.6, FontWeight.Bold) + 5;
         yield return new TextElement(words, new(x, y), TextMm);
-        var top = _plan.Pins.Edges.Any(e => e.Name == "top") ? "top edge" : "upper side";
+        var top = UpArrow.Words(_plan);
         var topWidth = TextMeasure.AdvanceMm(top, TextMm);
         if (x + TextMeasure.AdvanceMm(words, TextMm) + topWidth + 14 > _print.Right)
             yield break;
         yield return new TextElement(top, new(_print.Right - 2, y), TextMm, FontWeight.Bold, TextAlign.Right);
-        var tip = new Point(_print.Right - topWidth - 5.5, y + 3.6);
-        yield return new PathElement(PathSteps.Line(tip - new Vector(0, 2), tip - new Vector(0, 4.6)), GuideInk.Bar);
-        yield return new PathElement(PathSteps.Polyline([tip, tip + new Vector(-1.2, -2.2), tip + new Vector(1.2, -2.2)], true), null, new Fill());
+        foreach (var element in UpArrow.At(new(_print.Right - topWidth - 5.5, y + 3.6 - (UpArrow.LengthMm / 2)), _plan))
+            yield return element;
     }
 
     private IEnumerable<Element> Foot()

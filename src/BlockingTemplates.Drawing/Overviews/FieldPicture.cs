@@ -2,6 +2,7 @@ using System.Globalization;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
 
@@ -40,15 +41,22 @@ internal sealed class FieldPicture
     /// <summary>Keeps later labels off a box of the page.</summary>
     public void Keep(Box box) => _taken.Add(box);
 
+    /// <summary>The mats as plain rectangles, named or not.</summary>
     public IEnumerable<Element> Mats(bool named)
+    {
+        foreach (var mat in _plan.Mats.Mats)
+            yield return new PathElement(PathSteps.Rectangle(On(mat)), new(0.25, 0.55), new Fill(0.95));
+        foreach (var name in named ? MatNames() : [])
+            yield return name;
+    }
+
+    /// <summary>The names of the mats.</summary>
+    public IEnumerable<Element> MatNames()
     {
         var size = Math.Min(5, Math.Max(2.6, 60 * _placing.Scale));
         foreach (var mat in _plan.Mats.Mats)
         {
-            var box = _placing.On(new Box(mat.At.X, mat.At.Y, mat.At.X + _plan.Mats.PitchX, mat.At.Y + _plan.Mats.PitchY));
-            yield return new PathElement(PathSteps.Rectangle(box), new(0.25, 0.55), new Fill(0.95));
-            if (!named)
-                continue;
+            var box = On(mat);
             // In the corner that neither line crosses, the lower left before the others.
             double width = TextMeasure.AdvanceMm(mat.Name, size), height = 0.75 * size;
             var lower = new Box(box.Left + 1, box.Lower + 1, box.Left + 1 + width, box.Lower + 1 + height);
@@ -59,6 +67,8 @@ internal sealed class FieldPicture
             yield return new TextElement(mat.Name, new(place.Left, place.Lower), size, Grey: 0.4);
         }
     }
+
+    private Box On(Mat mat) => _placing.On(new Box(mat.At.X, mat.At.Y, mat.At.X + _plan.Mats.PitchX, mat.At.Y + _plan.Mats.PitchY));
 
     public IEnumerable<Element> Outline(double widthMm = 0.5)
     {

@@ -19,7 +19,7 @@ public static class OverviewPicture
     {
         ArgumentNullException.ThrowIfNull(plan);
         const double side = 8, head = 22, foot = 13;
-        var extent = FieldPicture.Extent(plan);
+        var extent = Extent(plan);
         var drawn = widthMm - (2 * side) - (2 * DimensionMm);
         var height = Math.Min(drawn * extent.Height / extent.Width, 1.4 * widthMm);
         var box = new Box(side, foot, widthMm - side, foot + height + (2 * DimensionMm));
@@ -37,7 +37,7 @@ public static class OverviewPicture
     /// <summary>The picture fitted into a box of a page.</summary>
     internal static IEnumerable<Element> In(Plan plan, Box box)
     {
-        var placing = FramePlacing.Fit(FieldPicture.Extent(plan), box.Grown(-DimensionMm));
+        var placing = FramePlacing.Fit(Extent(plan), box.Grown(-DimensionMm));
         var picture = new FieldPicture(plan, placing);
         List<Element> content =
         [
@@ -50,21 +50,49 @@ public static class OverviewPicture
             picture.Keep(TextBox(text));
         content.Add(new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(3.4)]));
         content.AddRange(dimensions);
+        if (plan.PieceTurn != 0)
+        {
+            var width = UpArrow.LengthMm + 2 + TextMeasure.AdvanceMm(UpArrow.Words(plan), FontMm, FontWeight.Bold);
+            content.AddRange(UpArrow.WithWords(new(box.Right - width, box.Upper - 5), plan));
+        }
+
         return content.Where(e => e is not LayerElement { Content.Count: 0 });
     }
 
-    /// <summary>Width and height of the pinned outline below and beside the field, with the finished size.</summary>
+    /// <summary>What is drawn; beside a turned piece also the stretches its dimensions run along.</summary>
+    private static Box Extent(Plan plan)
+    {
+        var extent = FieldPicture.Extent(plan);
+        if (plan.PieceTurn == 0)
+            return extent;
+        var (turn, all, pinned) = (Affine.Turn(plan.PieceTurn), AlongPiece(plan), Box.Around(plan.UprightPinned.Ring()));
+        Point[] ends = [new(pinned.Left, all.Lower), new(pinned.Right, all.Lower), new(all.Left, pinned.Lower), new(all.Left, pinned.Upper)];
+        return Box.Around([new(extent.Left, extent.Lower), new(extent.Right, extent.Upper), .. ends.Select(turn.Map)]);
+    }
+
+    /// <summary>The box that holds mats and lines in the directions of the piece: where the dimensions stand beside it.</summary>
+    private static Box AlongPiece(Plan plan)
+    {
+        if (plan.PieceTurn == 0)
+            return FieldPicture.Extent(plan);
+        var back = Affine.Turn(-plan.PieceTurn);
+        double x = plan.Mats.PitchX, y = plan.Mats.PitchY;
+        var corners = plan.Mats.Mats.SelectMany(m => new[] { m.At, m.At + new Vector(x, 0), m.At + new Vector(x, y), m.At + new Vector(0, y) });
+        return Box.Around(corners.Concat(plan.Pins.LayLine?.Ring() ?? []).Select(back.Map));
+    }
+
+    /// <summary>Width and height of the pinned outline below and beside the field, with the finished size, turned as the piece is.</summary>
     private static IEnumerable<Element> Dimensions(Plan plan, FramePlacing placing)
     {
-        var pinned = Box.Around(plan.Pins.Pinned.Ring());
+        var pinned = Box.Around(plan.UprightPinned.Ring());
         var finished = Box.Around(plan.Piece.Finished.Ring());
-        var on = placing.On(pinned);
-        var field = placing.On(FieldPicture.Extent(plan));
+        var (all, turn) = (AlongPiece(plan), Affine.Turn(plan.PieceTurn));
         var (across, up) = (plan.Project.Kind.AcrossName, plan.Project.Kind.UpName);
-        double y = field.Lower - 4, x = field.Left - 4;
-        foreach (var element in Arrow(new(on.Left, y), new(on.Right, y), Words(across, finished.Width, pinned.Width), false))
+        Vector down = turn.Map(new Vector(0, -1)), leftward = turn.Map(new Vector(-1, 0));
+        Point Beside(double x, double y, Vector off) => placing.On(turn.Map(new Point(x, y))) + (4 * off);
+        foreach (var element in Arrow(Beside(pinned.Left, all.Lower, down), Beside(pinned.Right, all.Lower, down), Words(across, finished.Width, pinned.Width), false))
             yield return element;
-        foreach (var element in Arrow(new(x, on.Lower), new(x, on.Upper), Words(up, finished.Height, pinned.Height), true))
+        foreach (var element in Arrow(Beside(all.Left, pinned.Lower, leftward), Beside(all.Left, pinned.Upper, leftward), Words(up, finished.Height, pinned.Height), true))
             yield return element;
     }
 
@@ -78,6 +106,7 @@ public static class OverviewPicture
     {
         var along = (to - from).Unit;
         var side = along.TurnedLeft;
+        var angle = Math.Atan2(along.Y, along.X) * 180 / Math.PI;
         yield return new PathElement(PathSteps.Line(from, to), new(0.2));
         foreach (var (tip, into) in new[] { (from, along), (to, -along) })
             yield return new PathElement(PathSteps.Polyline([tip, tip + (2 * into) + (0.7 * side), tip + (2 * into) - (0.7 * side)], true), null, new Fill());
@@ -86,17 +115,16 @@ public static class OverviewPicture
             // Written away from the field: leftward beside it, downward below it; the first line is read first.
             var line = isUpright ? words.Length - 1 - i : i;
             var off = 1.2 + (line * LineMm);
-            var middle = from.Toward(to, 0.5) + (isUpright ? new Vector(-off, 0) : new Vector(0, -off - (0.7 * FontMm)));
-            yield return new TextElement(words[i], middle, FontMm, i == 0 ? FontWeight.Bold : FontWeight.Regular, TextAlign.Centre, isUpright ? 90 : 0);
+            var middle = from.Toward(to, 0.5) + (isUpright ? off * side : -(off + (0.7 * FontMm)) * side);
+            yield return new TextElement(words[i], middle, FontMm, i == 0 ? FontWeight.Bold : FontWeight.Regular, TextAlign.Centre, angle);
         }
     }
 
     private static Box TextBox(TextElement text)
     {
-        var width = TextMeasure.AdvanceMm(text.Text, text.SizeMm, text.Weight);
-        var descent = text.SizeMm * TextMeasure.Descent(text.Weight);
-        return text.AngleDegrees == 0
-            ? new(text.At.X - (width / 2), text.At.Y - descent, text.At.X + (width / 2), text.At.Y + text.SizeMm)
-            : new(text.At.X - text.SizeMm, text.At.Y - (width / 2), text.At.X + descent, text.At.Y + (width / 2));
+        var half = TextMeasure.AdvanceMm(text.Text, text.SizeMm, text.Weight) / 2;
+        var along = Vector.AtAngle(text.AngleDegrees * Math.PI / 180);
+        Vector up = text.SizeMm * along.TurnedLeft, down = -text.SizeMm * TextMeasure.Descent(text.Weight) * along.TurnedLeft;
+        return Box.Around([text.At - (half * along) + down, text.At + (half * along) + down, text.At - (half * along) + up, text.At + (half * along) + up]);
     }
 }

@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Shapes;
 
@@ -7,9 +8,11 @@ namespace BlockingTemplates.Engine.Mats;
 /// <remarks>
 /// A mat is laid where its open square comes nearer than the border (round corners) to the region inside the pinned
 /// outline; 0.01 mm is contact only. Least over all shifts on a 1 mm grid and the allowed turns; ties: fewest marks
-/// within the seam clearance, then fewest columns times rows, then turn 0 before 90, then least shift in x, then y. With
+/// within the seam clearance, then fewest columns times rows, then least turn, then least shift in x, then y. With
 /// no shift a corner of the lattice stands at the lower left of the box of outline and border, so that an exact fit of the
-/// mats is always among those tried.
+/// mats is always among those tried. The frame lies along the mats: where they turn freely, the piece is turned in it
+/// instead (by 45 degrees at most), so that distances on a mat, seams and sheets stay upright. Where a floor is given, only
+/// fields that fit on it count; where none does, the floor is left out and a note says by how much.
 /// </remarks>
 public static class MatField
 {
@@ -18,28 +21,38 @@ public static class MatField
 
     /// <summary>The layout, and the pin plan moved into its frame.</summary>
     /// <param name="plan">Where the pins go, in any frame.</param>
-    /// <param name="settings">The mats; other turns than 0 and 90 throw.</param>
+    /// <param name="settings">The mats; turns below 0 or above 179 degrees throw.</param>
     /// <param name="move">
     /// Moves a mark by whole stitches along its edge, or tells by null that it may not:
     /// <see cref="MarkShift.Moved"/> if left out.
     /// </param>
-    public static MatPlan Plan(PinPlan plan, MatSettings settings, Func<PinPlan, int, int, PinPlan?>? move = null)
+    /// <param name="units">The units in which notes tell lengths.</param>
+    public static MatPlan Plan(
+        PinPlan plan, MatSettings settings, Func<PinPlan, int, int, PinPlan?>? move = null, LengthUnit units = LengthUnit.Millimetres)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(settings);
-        var (mats, turn) = MatSearch.Fewest(plan.Pinned.Ring(), [.. plan.Marks.Select(m => m.At)], settings);
+        var (mats, turn) = Fewest(plan.Pinned.Ring(), [.. plan.Marks.Select(m => m.At)], settings);
         var clearance = settings.SeamClearance.Millimetres;
         var corner = mats.Corner(new(0, 0));
+        if (turn.PieceDegrees != 0)
+            plan = plan.Turned(turn.PieceDegrees * Math.PI / 180);
         var pins = MarksOffSeams.Moved(plan, mats, clearance, move ?? MarkShift.Moved).Shifted(Point.Origin - corner);
         var layout = Layout(pins, new(mats.Cells, Point.Origin, mats.PitchX, mats.PitchY), turn, clearance);
-        return new(pins, layout, MatNotes.Of(layout, settings.Owned));
+        return new(pins, layout, MatNotes.Of(layout, settings, units));
     }
 
-    private static MatLayout Layout(PinPlan pins, LaidMats mats, int turn, double clearance) => new()
+    private static (LaidMats Mats, MatTurn Turn) Fewest(IReadOnlyList<Point> ring, IReadOnlyList<Point> marks, MatSettings settings) =>
+        MatSearch.Fewest(ring, marks, settings, settings.Floor)
+        ?? MatSearch.Fewest(ring, marks, settings, null)
+        ?? throw new InvalidOperationException("A piece always lies on some mats.");
+
+    private static MatLayout Layout(PinPlan pins, LaidMats mats, MatTurn turn, double clearance) => new()
     {
         PitchX = mats.PitchX,
         PitchY = mats.PitchY,
-        TurnDegrees = turn,
+        TurnDegrees = turn.Degrees,
+        PieceTurnDegrees = turn.PieceDegrees,
         Columns = mats.Columns,
         Rows = mats.Rows,
         Mats = [.. mats.Cells.Select(c => new Mat(LaidMats.Name(c), c.Column, c.Row, mats.Corner(c)))],

@@ -10,8 +10,12 @@ public sealed record MatLayout
     /// <summary>Pitch along y as laid, in millimetres.</summary>
     public required double PitchY { get; init; }
 
-    /// <summary>Turn of the mats, in degrees.</summary>
+    /// <summary>Turn of the mats relative to the piece, counter-clockwise, in degrees from 0 to 179.</summary>
     public required double TurnDegrees { get; init; }
+
+    /// <summary>Turn of the piece in the frame, counter-clockwise, in degrees from -45 to 44; 0 unless the mats turn freely.</summary>
+    /// <remarks>It and <see cref="TurnDegrees"/> together are a whole number of quarter turns.</remarks>
+    public double PieceTurnDegrees { get; init; }
 
     /// <summary>The mats, by row from the maker, then by column.</summary>
     public required IReadOnlyList<Mat> Mats { get; init; }

@@ -6,11 +6,12 @@ namespace BlockingTemplates.Engine.Mats;
 /// <summary>What the mat stage has to tell the maker.</summary>
 internal static class MatNotes
 {
-    public static IReadOnlyList<Note> Of(MatLayout layout, int? owned)
+    public static IReadOnlyList<Note> Of(MatLayout layout, MatSettings settings, LengthUnit units)
     {
-        var findings = new Findings();
+        var findings = new Findings(units);
         var needed = layout.Mats.Count;
-        if (owned is { } have && have < needed)
+        AddFloor(layout, settings, findings);
+        if (settings.Owned is { } have && have < needed)
         {
             var missing = needed - have;
             findings.Note(
@@ -38,6 +39,23 @@ internal static class MatNotes
         }
 
         return findings.Notes;
+    }
+
+    private static void AddFloor(MatLayout layout, MatSettings settings, Findings findings)
+    {
+        if (settings.Floor is not { } floor)
+            return;
+        double width = layout.Columns * layout.PitchX, height = layout.Rows * layout.PitchY;
+        var (tooLong, tooWide) = floor.Excess(width, height);
+        if ((tooLong, tooWide) is (0, 0))
+            return;
+        string[] over = [.. new[] { (By: tooLong, Word: "long"), (By: tooWide, Word: "wide") }.Where(o => o.By > 0).Select(o => $"{findings.Say(o.By)} too {o.Word}")];
+        findings.Note(
+            "mats.floor",
+            $"No field of mats under this piece fits on a floor of {findings.Say(floor.Width.Millimetres)} by {findings.Say(floor.Height.Millimetres)}; the mats are planned without it and take {findings.Say(width)} by {findings.Say(height)}: {string.Join(" and ", over)}.",
+            settings.Turns.Count == MatSettings.EveryDegree.Count
+                ? "Find a larger floor, or allow a narrower border."
+                : "Find a larger floor, allow a narrower border, or let the mats turn freely (\"turns\": \"free\").");
     }
 
     private static string Mats(int count) => count == 1 ? "1 mat" : Text($"{count} mats");

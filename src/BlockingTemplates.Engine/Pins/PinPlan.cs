@@ -36,6 +36,19 @@ public sealed record PinPlan
         return Marks.FirstOrDefault(m => m.Edge == edge && Math.Abs(m.Fraction - fraction) < 1e-9);
     }
 
+    /// <summary>The plan with everything turned about the origin, counter-clockwise, in radians.</summary>
+    public PinPlan Turned(double radians)
+    {
+        var map = Affine.Turn(radians);
+        return this with
+        {
+            Pinned = Pinned.Mapped(map),
+            LayLine = LayLine?.Mapped(map),
+            Mirror = Mirror is { } mirror ? mirror with { Centre = map.Map(mirror.Centre), Axis = map.Map(mirror.Axis) } : null,
+            Marks = [.. Marks.Select(m => m with { At = map.Map(m.At), Outward = map.Map(m.Outward), Rest = m.Rest is { } rest ? map.Map(rest) : null })],
+        };
+    }
+
     /// <summary>The plan with everything shifted.</summary>
     public PinPlan Shifted(Vector by)
     {

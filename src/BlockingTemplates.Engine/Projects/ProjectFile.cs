@@ -133,14 +133,14 @@ internal sealed record MatsSection
     [Description("How far a pin should stay from a seam; 0.8 cm unless said.")]
     public LengthValue? SeamClearance { get; init; }
 
-    [Description("Allowed turns of the mats: [0, 90], or free.")]
+    [Description("Allowed turns of the mats under the piece: [0, 90], or free for every degree.")]
     public TurnsValue? Turns { get; init; }
 
     [Description("Mats at hand."), Range(0, Limits.MostCounted)]
     public int? Owned { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: the floor's size.")]
-    public JsonElement? Floor { get; init; }
+    [Description("The floor that the joined mats have to fit on, either way round: [width, height], or one length for a square.")]
+    public MatSizeValue? Floor { get; init; }
 }
 
 internal sealed record SheetsSection

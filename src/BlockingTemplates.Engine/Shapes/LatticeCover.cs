@@ -10,6 +10,10 @@ namespace BlockingTemplates.Engine.Shapes;
 /// </remarks>
 public sealed class LatticeCover
 {
+    /// <summary>What is taken off stretches that several shifts have in common, so that rounding never adds a cell, in millimetres.</summary>
+    private const double RoundingMm = 1e-6;
+
+    private readonly int _together;
     private readonly Extent[][][] _starts;
     private readonly int[] _firstColumn;
     private readonly int[] _counts;
@@ -20,12 +24,19 @@ public sealed class LatticeCover
     /// <param name="pitchX">Width of a cell, in millimetres, above 0.</param>
     /// <param name="pitchY">Height of a cell, in millimetres, above 0.</param>
     public LatticeCover(Shadow shape, Point origin, double pitchX, double pitchY)
+        : this(shape, origin, pitchX, pitchY, 1)
+    {
+    }
+
+    /// <summary>Counts for every shift along y and so many shifts along x together, by what their columns have in common.</summary>
+    private LatticeCover(Shadow shape, Point origin, double pitchX, double pitchY, int together)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(pitchX);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(pitchY);
         (Origin, PitchX, PitchY) = (origin, pitchX, pitchY);
-        (ShiftsX, ShiftsY) = (WholeShifts(pitchX), WholeShifts(pitchY));
+        _together = together;
+        (ShiftsX, ShiftsY) = ((WholeShifts(pitchX) + together - 1) / together, WholeShifts(pitchY));
         _starts = new Extent[ShiftsX][][];
         _firstColumn = new int[ShiftsX];
         _counts = new int[ShiftsX * ShiftsY];
@@ -61,14 +72,51 @@ public sealed class LatticeCover
     /// <summary>Cells met under a shift.</summary>
     public int Count(int shiftX, int shiftY) => _counts[(shiftX * ShiftsY) + shiftY];
 
+    /// <summary>A count that no shift stays under, found many times quicker than the least one.</summary>
+    /// <remarks>
+    /// Shifts along x are taken several together: a cell whose part common to all of them meets the shape is met under each.
+    /// </remarks>
+    /// <param name="shape">The shape.</param>
+    /// <param name="origin">Where a corner of the lattice stands with no shift.</param>
+    /// <param name="pitchX">Width of a cell, in millimetres, above 0.</param>
+    /// <param name="pitchY">Height of a cell, in millimetres, above 0.</param>
+    /// <param name="together">Shifts along x taken together, at least 1; more are quicker and tell less.</param>
+    public static int LowerBound(Shadow shape, Point origin, double pitchX, double pitchY, int together)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(together, 1);
+        return together < pitchX ? new LatticeCover(shape, origin, pitchX, pitchY, together).Least : 0;
+    }
+
     /// <summary>All shifts with the least count, by x, then by y.</summary>
-    public IEnumerable<(int X, int Y)> LeastShifts()
+    public IEnumerable<(int X, int Y)> LeastShifts() => Shifts(Least);
+
+    /// <summary>All shifts with a count, by x, then by y.</summary>
+    public IEnumerable<(int X, int Y)> Shifts(int count)
     {
         for (var i = 0; i < _counts.Length; i++)
         {
-            if (_counts[i] == Least)
+            if (_counts[i] == count)
                 yield return (i / ShiftsY, i % ShiftsY);
         }
+    }
+
+    /// <summary>The least count of the shifts whose box is as wanted and whose count is not above the most, or null.</summary>
+    /// <param name="most">The most cells.</param>
+    /// <param name="isWanted">Asked with columns and rows of the box of the cells met.</param>
+    public int? LeastWhere(int most, Func<int, int, bool> isWanted)
+    {
+        ArgumentNullException.ThrowIfNull(isWanted);
+        int? least = null;
+        for (var i = 0; i < _counts.Length; i++)
+        {
+            if (_counts[i] > most || _counts[i] >= least)
+                continue;
+            var (columns, rows) = FieldBox(i / ShiftsY, i % ShiftsY);
+            if (isWanted(columns, rows))
+                least = _counts[i];
+        }
+
+        return least;
     }
 
     /// <summary>Lower left of a cell under a shift.</summary>
@@ -107,6 +155,13 @@ public sealed class LatticeCover
     /// <summary>Columns times rows of the box of the cells met under a shift.</summary>
     public int BoxSize(int shiftX, int shiftY)
     {
+        var (columns, rows) = FieldBox(shiftX, shiftY);
+        return columns * rows;
+    }
+
+    /// <summary>Columns and rows of the box of the cells met under a shift.</summary>
+    public (int Columns, int Rows) FieldBox(int shiftX, int shiftY)
+    {
         var (left, right, lower, upper) = (int.MaxValue, int.MinValue, int.MaxValue, int.MinValue);
         for (var column = 0; column < _starts[shiftX].Length; column++)
         {
@@ -120,7 +175,7 @@ public sealed class LatticeCover
             }
         }
 
-        return left > right ? 0 : (right - left + 1) * (upper - lower + 1);
+        return left > right ? (0, 0) : (right - left + 1, upper - lower + 1);
     }
 
     private static int WholeShifts(double pitch) => Math.Max(1, (int)Math.Ceiling(pitch - 1e-9));
@@ -130,7 +185,7 @@ public sealed class LatticeCover
 
     private void FindStarts(Shadow shape, int shiftX, List<Extent> heights)
     {
-        var left = Origin.X + shiftX;
+        var left = Origin.X + (shiftX * _together);
         var first = (int)Math.Floor((shape.Bounds.Left - left) / PitchX);
         var last = (int)Math.Floor((shape.Bounds.Right - left) / PitchX);
         _firstColumn[shiftX] = first;
@@ -138,7 +193,7 @@ public sealed class LatticeCover
         for (var column = first; column <= last; column++)
         {
             heights.Clear();
-            shape.AddStrip(left + (column * PitchX), left + ((column + 1) * PitchX), heights);
+            shape.AddStrip(left + (column * PitchX) + _together - 1, left + ((column + 1) * PitchX), heights);
             _starts[shiftX][column - first] = Joined(heights);
         }
     }
@@ -151,7 +206,9 @@ public sealed class LatticeCover
         var joined = new List<Extent>(heights.Count);
         foreach (var height in heights)
         {
-            var start = new Extent(height.From - PitchY, height.To);
+            var start = _together == 1 ? new Extent(height.From - PitchY, height.To) : new(height.From - PitchY + RoundingMm, height.To - RoundingMm);
+            if (start.To < start.From)
+                continue;
             if (joined.Count > 0 && start.From <= joined[^1].To)
                 joined[^1] = new(joined[^1].From, Math.Max(joined[^1].To, start.To));
             else

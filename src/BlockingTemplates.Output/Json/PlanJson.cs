@@ -109,6 +109,7 @@ public static class PlanJson
         json.Pair(mats.PitchX, mats.PitchY);
         json.WriteNumber("count", mats.Mats.Count);
         json.Ratio("turnDegrees", mats.TurnDegrees);
+        json.Ratio("pieceTurnDegrees", mats.PieceTurnDegrees);
         json.List("cells", mats.Mats, m =>
         {
             json.WriteStartObject();

@@ -27,7 +27,7 @@ public class MatFieldTests
         var ring = RandomRings.Of(seed, 30);
         var plan = Plan(ring, perEdge: 3);
         var settings = Settings(width, height, border, 0.8, width == height ? [0] : [0, 90]);
-        var slow = SlowMats.Best(ring, [.. plan.Marks.Select(m => m.At)], settings);
+        var slow = SlowMats.Best(ring, [.. plan.Marks.Select(m => m.At)], settings)!;
 
         var layout = MatField.Plan(plan, settings with { Turns = [0, 90] }, (_, _, _) => null);
 
@@ -115,11 +115,14 @@ public class MatFieldTests
         }
     }
 
-    [Fact]
-    public void Other_turns_throw() =>
-        Assert.Throws<ArgumentException>(() => MatField.Plan(Plan(RandomRings.Rectangle(9, 9), 1), Settings(10, 10, 0, 0, [45])));
+    [Theory]
+    [InlineData]
+    [InlineData(-1)]
+    [InlineData(0, 180)]
+    public void Turns_outside_a_half_turn_throw(params int[] turns) =>
+        Assert.Throws<ArgumentException>(() => MatField.Plan(Plan(RandomRings.Rectangle(9, 9), 1), Settings(10, 10, 0, 0, turns)));
 
-    private static MatSettings Settings(double width, double height, double border, double clearance, int[] turns) => new(
+    internal static MatSettings Settings(double width, double height, double border, double clearance, int[] turns) => new(
         Length.FromMillimetres(width), Length.FromMillimetres(height), Length.FromMillimetres(border), Length.FromMillimetres(clearance), turns, null);
 
     internal static PinPlan Plan(IReadOnlyList<Point> ring, int perEdge)

@@ -116,6 +116,25 @@ public class ReadingTests
         Assert.Contains("\"cotton\"", Reading.Of(Reading.Triangle(", \"fabric\": { \"fibre\": \"unobtainium\" }")).Findings.Notes[0].Do, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Mats_may_turn_freely_and_have_a_floor_to_fit_on()
+    {
+        var mats = Reading.Clean(Reading.Triangle(", \"mats\": { \"turns\": \"free\", \"floor\": [200, \"3 m\"] }")).Mats;
+        Assert.Equal(Enumerable.Range(0, 180), mats.Turns);
+        Assert.Equal(new MatFloor(Length.FromMillimetres(2000), Length.FromMillimetres(3000)), mats.Floor);
+        Assert.Equal(new MatFloor(Length.FromMillimetres(1500), Length.FromMillimetres(1500)), Reading.Clean(Reading.Triangle(", \"mats\": { \"floor\": 150 }")).Mats.Floor);
+        Assert.Null(Reading.Clean(Reading.Triangle(", \"mats\": { \"floor\": null }")).Mats.Floor);
+    }
+
+    [Theory]
+    [InlineData("\"mats\": { \"floor\": -1 }", "mats.floor", "-1 cm is negative")]
+    [InlineData("\"mats\": { \"floor\": [1, 200] }", "mats.floor[0]", "is less than 5 cm")]
+    [InlineData("\"mats\": { \"floor\": [200] }", "mats.floor", "expected is two lengths in a list, [width, height]")]
+    [InlineData("\"mats\": { \"floor\": true }", "mats.floor", "expected is a length")]
+    [InlineData("\"mats\": { \"turns\": \"freely\" }", "mats.turns", "expected is a list of turns")]
+    public void A_floor_or_turns_not_as_they_should_be_are_problems(string more, string path, string what) =>
+        Reading.IsSingle(Reading.Triangle(", " + more), path, what, "Write");
+
     [Theory]
     [InlineData("\"fabric\": { \"wetChange\": 0.02 }", "fabric.wetChange")]
     [InlineData("\"fabric\": { \"swatch\": { \"before\": 10 } }", "fabric.swatch")]
@@ -125,8 +144,6 @@ public class ReadingTests
     [InlineData("\"sizes\": [\"S\"]", "sizes")]
     [InlineData("\"timeLimit\": 10", "timeLimit")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
-    [InlineData("\"mats\": { \"floor\": [200, 300] }", "mats.floor")]
-    [InlineData("\"mats\": { \"turns\": \"free\" }", "mats.turns")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {
         var reading = Reading.Of(Reading.Triangle(", " + more));

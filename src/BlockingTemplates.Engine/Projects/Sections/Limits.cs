@@ -30,6 +30,7 @@ internal static class Limits
     public static readonly LengthRange Scallop = new(Centimetres(0.01), Centimetres(5));
     public static readonly LengthRange Spacing = new(Centimetres(0.3), Centimetres(100));
     public static readonly LengthRange Mat = new(Centimetres(5), Centimetres(300));
+    public static readonly LengthRange Floor = new(Centimetres(5), Centimetres(10_000));
     public static readonly LengthRange Border = new(Length.Zero, Centimetres(50));
     public static readonly LengthRange SeamClearance = new(Length.Zero, Centimetres(5));
     public static readonly LengthRange Margin = new(Length.Zero, Centimetres(5));

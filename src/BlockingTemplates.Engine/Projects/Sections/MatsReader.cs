@@ -12,24 +12,27 @@ internal static class MatsReader
     {
         var usual = MatSettings.Default;
         var section = Section.Open<MatsSection>(place, "the mats", reading);
-        var (width, height) = Size(section["size"], reading) ?? (usual.Width, usual.Height);
+        var (width, height) = Pair(section["size"], Limits.Mat, reading) ?? (usual.Width, usual.Height);
         return new(
             width,
             height,
             reading.Length(section["border"], Limits.Border) ?? usual.Border,
             reading.Length(section["seamClearance"], Limits.SeamClearance) ?? usual.SeamClearance,
             Turns(section["turns"], reading) ?? usual.Turns,
-            reading.Whole(section["owned"], 0, Limits.MostCounted));
+            reading.Whole(section["owned"], 0, Limits.MostCounted),
+            Pair(section["floor"], Limits.Floor, reading) is var (along, across) ? new MatFloor(along, across) : null);
     }
 
-    private static (Length, Length)? Size(JsonPlace? place, FileReading reading) =>
-        place?.Kind == JsonPlaceKind.List ? reading.Pair(place, Limits.Mat, Limits.Mat, "[width, height]")
-        : reading.Length(place, Limits.Mat) is { } side ? (side, side)
+    private static (Length, Length)? Pair(JsonPlace? place, LengthRange range, FileReading reading) =>
+        place?.Kind == JsonPlaceKind.List ? reading.Pair(place, range, range, "[width, height]")
+        : reading.Length(place, range) is { } side ? (side, side)
         : null;
 
-    private static List<int>? Turns(JsonPlace? place, FileReading reading)
+    private static IReadOnlyList<int>? Turns(JsonPlace? place, FileReading reading)
     {
-        const string Do = "Write [0], [90] or [0, 90].";
+        const string Do = "Write [0], [90] or [0, 90], or \"free\" for every degree.";
+        if (place is { Kind: JsonPlaceKind.Text, Text: "free" })
+            return MatSettings.EveryDegree;
         if (place is null or { Kind: JsonPlaceKind.Blank } || !reading.IsList(place, 2, "a list of turns in degrees", Do))
             return null;
         if (place.Items.Count == 0)

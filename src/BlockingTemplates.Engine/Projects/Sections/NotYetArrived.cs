@@ -12,8 +12,6 @@ internal static class NotYetArrived
         new("fabric.swatch", null, "the swatch", "Judge the stretch yourself from the edges' figures."),
         new("fabric.strips", null, "the stretched strips", "Judge the stretch yourself from the edges' figures."),
         new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
-        new("mats.turns", "free", "mats at any turn", "Look at the plan with turns of 0 and 90 degrees."),
-        new("mats.floor", null, "the floor's size", "Compare the mats' rows and columns with the floor yourself."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
         new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
