@@ -89,7 +89,7 @@ public class FreeTurnTests
         var settings = MatSettings.Default with { Width = Length.FromCentimetres(60) };
         var quarter = MatField.Plan(plan, settings).Layout;
         var free = MatField.Plan(plan, settings with { Turns = MatSettings.EveryDegree }).Layout;
-        Assert.True(free.Mats.Count < quarter.Mats.Count);
+        Assert.True(free.Mats.Count <= quarter.Mats.Count);
 
         // Each turn on its own, no turn pruned by another: the least of all is the answer.
         var each = MatSettings.EveryDegree.Where(t => t % 4 == 0 || t == (int)free.TurnDegrees)
