@@ -9,13 +9,27 @@ public partial class NewTests
     // Measurements in centimetres that make a piece; bows and corners where nothing is said: as below.
     private static readonly Dictionary<string, double> Measured = new()
     {
-        ["piece.finished.wingspan"] = 60, ["piece.finished.depth"] = 30, ["piece.finished.width"] = 30, ["piece.finished.length"] = 50,
-        ["piece.unblocked.sides.top"] = 50, ["piece.unblocked.sides.left"] = 38, ["piece.unblocked.sides.right"] = 38, ["piece.unblocked.sides.lower"] = 26,
+        ["piece.finished.wingspan"] = 60,
+        ["piece.finished.depth"] = 30,
+        ["piece.finished.width"] = 30,
+        ["piece.finished.length"] = 50,
+        ["piece.unblocked.sides.top"] = 50,
+        ["piece.unblocked.sides.left"] = 38,
+        ["piece.unblocked.sides.right"] = 38,
+        ["piece.unblocked.sides.lower"] = 26,
         ["piece.unblocked.diagonal.length"] = 51,
-        ["piece.finished.corners[1].at[0]"] = 40, ["piece.finished.corners[1].at[1]"] = 0, ["piece.finished.corners[2].at[0]"] = 42, ["piece.finished.corners[2].at[1]"] = 30,
-        ["piece.finished.corners[3].at[0]"] = -2, ["piece.finished.corners[3].at[1]"] = 31,
-        ["piece.unblocked.corners[1].at[0]"] = 34, ["piece.unblocked.corners[1].at[1]"] = 0, ["piece.unblocked.corners[2].at[0]"] = 35, ["piece.unblocked.corners[2].at[1]"] = 26,
-        ["piece.unblocked.corners[3].at[0]"] = -1, ["piece.unblocked.corners[3].at[1]"] = 27,
+        ["piece.finished.corners[1].at[0]"] = 40,
+        ["piece.finished.corners[1].at[1]"] = 0,
+        ["piece.finished.corners[2].at[0]"] = 42,
+        ["piece.finished.corners[2].at[1]"] = 30,
+        ["piece.finished.corners[3].at[0]"] = -2,
+        ["piece.finished.corners[3].at[1]"] = 31,
+        ["piece.unblocked.corners[1].at[0]"] = 34,
+        ["piece.unblocked.corners[1].at[1]"] = 0,
+        ["piece.unblocked.corners[2].at[0]"] = 35,
+        ["piece.unblocked.corners[2].at[1]"] = 26,
+        ["piece.unblocked.corners[3].at[0]"] = -1,
+        ["piece.unblocked.corners[3].at[1]"] = 27,
     };
 
     [Theory]

@@ -82,7 +82,7 @@ public class GuideRulerTests
     [InlineData(Planned.Triangle, "Letter", GuideUse.Frame)]
     [InlineData(Planned.Crescent, "A4", GuideUse.Frame)]
     [InlineData(Planned.Crescent, "Letter", GuideUse.Film)]
-    [InlineData(Planned.Rectangle, "A3", GuideUse.Film)]
+    [InlineData(Planned.Rectangle, "A3", GuideUse.Prick)]
     public void The_marks_on_all_sheets_lie_as_planned_once_the_sheets_are_joined_by_their_crosses(string example, string paper, GuideUse use)
     {
         var (plan, pages) = PrintedGuide.Of(example, paper, use);

@@ -60,7 +60,7 @@ public class MadeUpPiecesTests
     public void Anything_measured_gives_a_plan_or_problems_with_what_to_do()
     {
         var (plans, refused) = (0, 0);
-        for (var seed = 300; seed < 360; seed++)
+        for (var seed = 300; seed < 340; seed++)
         {
             var random = new Random(seed);
             var (plan, findings) = Planned.Try(Spoiled(Text(seed, sheets: false), random));
@@ -79,7 +79,7 @@ public class MadeUpPiecesTests
         }
 
         // Both happen often enough to mean something.
-        Assert.True(plans > 12 && refused > 12, $"{plans} plans, {refused} refused");
+        Assert.True(plans > 8 && refused > 8, $"{plans} plans, {refused} refused");
     }
 
     // What every plan keeps, whatever was measured.
@@ -97,7 +97,7 @@ public class MadeUpPiecesTests
         }
     }
 
-    private static string Text(int seed, bool sheets = true) => MadeUpPieces.Text(new Random(seed), sheets ? Papers[seed % 3] : "A2", Uses[seed / 2 % 3]);
+    private static string Text(int seed, bool sheets = true) => MadeUpPieces.Text(new Random(seed), sheets ? Papers[seed % 3] : "A4", Uses[seed / 2 % 3]);
 
     // Every number of the measurements becomes a text with its own unit.
     private static string WithUnits(string text, string units)

@@ -3,6 +3,7 @@ using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Sheets;
+using BlockingTemplates.Reference.Tests.Guides;
 using BlockingTemplates.Reference.Tests.Planning;
 
 namespace BlockingTemplates.Reference.Tests.Texts;
@@ -18,7 +19,7 @@ public class TextCollisionTests
         { Planned.Triangle, "Letter", GuideUse.Film },
         { Planned.Triangle, "A3", GuideUse.Frame },
         { Planned.Crescent, "A4", GuideUse.Frame },
-        { Planned.Crescent, "Letter", GuideUse.Prick },
+        { Planned.Crescent, "Letter", GuideUse.Frame },
         { Planned.Rectangle, "Letter", GuideUse.Film },
         { Planned.Rectangle, "A4", GuideUse.Frame },
         { Planned.Rectangle, "A3", GuideUse.Prick },
@@ -27,7 +28,7 @@ public class TextCollisionTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void No_two_texts_of_an_example_touch_and_none_leaves_the_paper(string example, string paper, GuideUse use) =>
-        AssertReadable(Planned.Of(Repository.Example(example), Planned.On(paper, use)));
+        AssertReadable(PrintedGuide.Of(example, paper, use).Plan);
 
     [Theory]
     [InlineData(1, "A4", "prick")]
