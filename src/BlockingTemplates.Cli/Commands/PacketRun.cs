@@ -38,7 +38,7 @@ internal static class PacketRun
     /// <summary>The folder of a packet unless one is named, by the project file's name without its ending.</summary>
     public static string FolderOf(string name) => Path.Combine(ResultsFolder, SafeFileName.From(name));
 
-    private static Project Measured(Project project, string? measured) => measured is not null && MeasuredBars.TryRead(measured, project.Units, out var bars, out _)
+    private static Project Measured(Project project, string? measured) => measured is not null && MeasuredBars.TryRead(measured, out var bars, out _)
         ? project with { Sheets = project.Sheets with { Measured = bars } }
         : project;
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using BlockingTemplates.Engine.Measure;
 
 namespace BlockingTemplates.Cli.Commands;
 
@@ -14,7 +13,7 @@ internal static class PlanCommand
         var measured = new Option<string?>("--measured") { Description = $"What the printer check's bars measured, short side x long side, such as {MeasuredBars.Example}.", HelpName = "SHORTxLONG" };
         measured.Validators.Add(parsed =>
         {
-            if (parsed.GetValueOrDefault<string?>() is { } said && !MeasuredBars.TryRead(said, LengthUnit.Millimetres, out _, out var why))
+            if (parsed.GetValueOrDefault<string?>() is { } said && !MeasuredBars.TryRead(said, out _, out var why))
                 parsed.AddError($"\"{said}\" does not read as two lengths{(why is null ? "" : $": {why}")}. Write what the short and the long bar measured, such as {MeasuredBars.Example}.");
         });
         var pictureOnly = new Option<bool>("--picture-only") { Description = "Write only the overview picture." };

@@ -28,7 +28,7 @@ internal static class PrinterCheckPage
         flow.Paragraph($"Measure both bars with a ruler, from the outer side of one end line to the same side of the other. Along the short side it should be {shortBar}, along the long side {longBar}.", TextStyle.Body);
         flow.Heading("What to do then");
         flow.Point("Both within half a millimetre: print the rest.");
-        flow.Point("A little off: write what you measured into the project file, \"sheets\": { \"measured\": [short, long] }, or give it to the plan as --measured SHORTxLONG, and plan again. The guide then makes up for it.");
+        flow.Point("A little off: write what you measured into the project file, such as \"measured\": [\"149.5 mm\", \"239 mm\"] under \"sheets\", or give it to the plan, such as --measured 149.5x239, and plan again: short side first. The guide then makes up for it.");
         flow.Point("Both 2 to 8 % short by the same factor: the printer fits the page. Choose \"actual size\" and print this page again.");
         flow.Point("Use the same printer, paper and tray for all sheets.");
         if (guide.Check != PrinterCheck.True)

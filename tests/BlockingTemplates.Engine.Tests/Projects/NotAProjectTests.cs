@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using BlockingTemplates.Engine.Projects;
 
@@ -147,9 +146,7 @@ public class NotAProjectTests
     public void A_file_that_is_no_project_at_all_does_not_fill_the_screen()
     {
         var text = "{" + string.Join(",\n", Enumerable.Range(0, 300_000).Select(i => $"\"x{i}\":1")) + "}";
-        var clock = Stopwatch.StartNew();
         var problems = Reading.Of(text).Findings.Problems;
-        Assert.True(clock.ElapsedMilliseconds < 5000, $"{clock.ElapsedMilliseconds} ms");
         Assert.Equal(1001, problems.Count);
         // 299,000 of the unknown names and the missing piece are not listed.
         Assert.Equal("There are 299001 more problems, not listed.", problems[^1].What);
