@@ -1,7 +1,6 @@
 using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine.Mats;
-using BlockingTemplates.Engine.Shapes;
 using NetTopologySuite.Geometries;
 using Point = BlockingTemplates.Engine.Shapes.Point;
 
