@@ -57,7 +57,8 @@ public sealed class MirrorPairingTests
         Outline With(double deepRight, double deepLeft) => Rings.Of(
             (foot, Notched(foot, right, deepRight)), (right, new StraightEdge(right, left)), (left, Notched(foot, left, -deepLeft).Reversed()));
         Assert.NotNull(MirrorPairing.Of(With(0.4, 0.4)));
-        Assert.Null(MirrorPairing.Of(With(0.4, 0)));
+        // As long and as deep, but inward on one side and outward on the other: between the even samples.
+        Assert.Null(MirrorPairing.Of(With(0.4, -0.4)));
     }
 
     [Fact]
