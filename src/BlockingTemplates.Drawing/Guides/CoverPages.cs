@@ -12,14 +12,15 @@ namespace BlockingTemplates.Drawing.Guides;
 /// <summary>The cover: picture, counts, how-to, notes and cautions.</summary>
 internal static class CoverPages
 {
-    private const double PictureMm = 92;
+    private const double LeastPictureMm = 80;
+    private const double MostPictureMm = 125;
 
     public static IReadOnlyList<Page> Draw(Plan plan, Guide guide, Paper reading)
     {
         var project = plan.Project;
         var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "cover", "Cover");
         flow.Paragraph(GuideDocument.Title(plan), TextStyle.Title);
-        flow.Draw(OverviewPicture.In(plan, flow.Take(PictureMm)));
+        flow.Draw(OverviewPicture.In(plan, flow.Take(Math.Clamp(OverviewPicture.HeightFor(plan, flow.Column.Width), LeastPictureMm, MostPictureMm))));
         flow.Gap(2);
         Counts(plan, guide, flow);
         flow.Heading($"How to use it: {HowTo.Name(project.Sheets.Use)}");

@@ -4,6 +4,7 @@ using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Overviews;
@@ -101,6 +102,35 @@ internal sealed class FieldPicture
                 _taken.Add(box);
                 yield return new PathElement(PathSteps.Rectangle(box.Grown(0.2)), null, new Fill(0.97));
                 yield return new TextElement(text, new(box.Left, box.Lower), sizeMm, FontWeight.Bold);
+                break;
+            }
+        }
+    }
+
+    /// <summary>The finished length of every edge along its inside, where there is room for it.</summary>
+    public IEnumerable<Element> EdgeLengths(double sizeMm)
+    {
+        for (var i = 0; i < _plan.Pins.Edges.Count; i++)
+        {
+            var edge = _plan.Pins.Edges[i];
+            var curve = _plan.Pins.Pinned.Edges[i].Curve;
+            var words = $"{edge.Name} edge {LengthWords.InBoth(edge.FinishedMm)}";
+            var half = TextMeasure.AdvanceMm(words, sizeMm) / 2;
+            if (2 * half > 0.9 * _placing.Scale * curve.Length)
+                continue;
+            var along = curve.Direction(0.5);
+            if (along.X < -1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y < 0))
+                along = -along;
+            var inward = -curve.Direction(0.5).TurnedRight;
+            foreach (var far in new[] { 5.0, 8, 12, 17, 23, 30 })
+            {
+                var middle = _placing.On(curve.At(0.5)) + (far * inward);
+                var boxes = Enumerable.Range(0, 12).Select(k => Box.About(middle + (((k / 5.5) - 1) * half * along), 0.9 * sizeMm, 0.9 * sizeMm)).ToList();
+                if (!boxes.TrueForAll(b => _taken.IsFree(b) && _lines.IsFree(b)))
+                    continue;
+                boxes.ForEach(_taken.Add);
+                var up = along.TurnedLeft;
+                yield return new TextElement(words, middle - (0.35 * sizeMm * up), sizeMm, Align: TextAlign.Centre, AngleDegrees: Math.Atan2(along.Y, along.X) * 180 / Math.PI, Grey: 0.15);
                 break;
             }
         }

@@ -34,6 +34,13 @@ public static class OverviewPicture
         return new(widthMm, total, content, "overview", "Overview");
     }
 
+    /// <summary>The height at which the picture fills a width.</summary>
+    internal static double HeightFor(Plan plan, double widthMm)
+    {
+        var extent = Extent(plan);
+        return ((widthMm - (2 * DimensionMm)) * extent.Height / extent.Width) + (2 * DimensionMm);
+    }
+
     /// <summary>The picture fitted into a box of a page.</summary>
     internal static IEnumerable<Element> In(Plan plan, Box box)
     {
@@ -49,6 +56,7 @@ public static class OverviewPicture
         foreach (var text in dimensions.OfType<TextElement>())
             picture.Keep(TextBox(text));
         content.Add(new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(3.4)]));
+        content.AddRange(picture.EdgeLengths(FontMm));
         content.AddRange(dimensions);
         if (plan.PieceTurn != 0)
         {
@@ -97,10 +105,7 @@ public static class OverviewPicture
     }
 
     private static string[] Words(string name, double finished, double pinned) =>
-        Math.Abs(pinned - finished) < 0.5 ? [$"{name} {Both(finished)}"] : [$"{name} {Both(finished)}", $"pinned to {Both(pinned)}"];
-
-    private static string Both(double mm) =>
-        $"{LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Centimetres)} ({LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Inches)})";
+        Math.Abs(pinned - finished) < 0.5 ? [$"{name} {LengthWords.InBoth(finished)}"] : [$"{name} {LengthWords.InBoth(finished)}", $"pinned to {LengthWords.InBoth(pinned)}"];
 
     private static IEnumerable<Element> Arrow(Point from, Point to, string[] words, bool isUpright)
     {

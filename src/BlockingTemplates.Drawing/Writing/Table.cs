@@ -5,7 +5,7 @@ using BlockingTemplates.Engine.Shapes;
 namespace BlockingTemplates.Drawing.Writing;
 
 /// <summary>A table that fills pages, its head repeated on each.</summary>
-internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 6.2)
+internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 5.9)
 {
     private const double TextMm = 3.6;
     private const double PadMm = 1.6;

@@ -14,6 +14,13 @@ public static class LengthWords
     /// <summary>The length with its unit.</summary>
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {UnitOf(unit)}";
 
+    /// <summary>A length in centimetres and, beside it, in inches.</summary>
+    public static string InBoth(double millimetres)
+    {
+        var length = Length.FromMillimetres(millimetres);
+        return $"{Of(length, LengthUnit.Centimetres)} ({Of(length, LengthUnit.Inches)})";
+    }
+
     /// <summary>The length without its unit, for the columns of a table.</summary>
     public static string Number(Length length, LengthUnit unit) => unit switch
     {
