@@ -19,7 +19,8 @@ internal sealed class MatPicture
     private const double ScaleTextMm = 5;
     private const double MostPictureMm = 74;
     private const double RowMm = 5.5;
-    private const double TextMm = 4.3;
+    private const double TextMm = 4;
+    private const double BetweenMm = 4;
     private const int ListColumns = 2;
     private const double NumberMm = 4.2;
     private static readonly Stroke Thin = new(0.1, 0.75);
@@ -128,10 +129,10 @@ internal sealed class MatPicture
     {
         var units = _plan.Project.Units;
         string Number(double mm) => LengthWords.Number(Length.FromMillimetres(mm), units);
-        var columnWidth = _width / ListColumns;
+        var columnWidth = (_width - ((ListColumns - 1) * BetweenMm)) / ListColumns;
         for (var column = 0; column < ListColumns; column++)
         {
-            var x = left + (column * columnWidth);
+            var x = left + (column * (columnWidth + BetweenMm));
             var list = _marks.Skip(column * ListRows).Take(ListRows).ToList();
             if (list.Count == 0)
                 continue;
@@ -150,7 +151,7 @@ internal sealed class MatPicture
 
     private static IEnumerable<Element> Row(double x, double width, double y, IReadOnlyList<string> cells, FontWeight weight)
     {
-        double[] rights = [0.15, 0.38, 0.64, 0.90];
+        double[] rights = [0.14, 0.41, 0.69, 0.98];
         for (var i = 0; i < cells.Count; i++)
             yield return new TextElement(cells[i], new(x + (rights[i] * width), y), TextMm, i == 0 ? FontWeight.Bold : weight, TextAlign.Right);
     }

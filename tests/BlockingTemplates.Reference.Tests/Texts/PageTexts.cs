@@ -21,10 +21,11 @@ internal static class PageTexts
         {
             switch (element)
             {
-                case TextElement text when Ink(text with { At = On(text.At), SizeMm = text.SizeMm * Math.Sqrt(scaleX * scaleY) }) is { } ink:
+                case TextElement text when Ink(text with { At = On(text.At), SizeMm = text.SizeMm * Math.Sqrt(scaleX * scaleY) }) is { } corners:
+                    var ink = Box.Around(corners);
                     var seen = clip is { } shown ? Common(ink, shown) : ink;
                     if (seen is { Width: > 0, Height: > 0 })
-                        texts.Add(new(text.Text, ink, seen));
+                        texts.Add(new(text.Text, corners, ink, seen));
                     break;
                 case LayerElement layer:
                     Gather(layer.Content, scaleX, scaleY, at, clip, texts);
@@ -41,20 +42,17 @@ internal static class PageTexts
         }
     }
 
-    // The ink of a text on the page: level or upright, the only turns the guide uses.
-    private static Box? Ink(TextElement text)
+    // The corners of the ink of a text on the page, turned as the text is.
+    private static Point[]? Ink(TextElement text)
     {
         if (TextMeasure.InkBox(text.Text, text.SizeMm, text.Weight) is not { } ink)
             return null;
         var advance = TextMeasure.AdvanceMm(text.Text, text.SizeMm, text.Weight);
         var start = text.Align switch { TextAlign.Left => 0, TextAlign.Centre => -advance / 2, _ => -advance };
-        ink = ink.Moved(new(start, 0));
-        return text.AngleDegrees switch
-        {
-            0 => ink.Moved(text.At - Point.Origin),
-            90 => new Box(-ink.Upper, ink.Left, -ink.Lower, ink.Right).Moved(text.At - Point.Origin),
-            _ => throw new NotSupportedException($"A text is turned by {text.AngleDegrees} degrees."),
-        };
+        // Quarter turns exactly, so that level boxes stay level.
+        Vector along = text.AngleDegrees switch { 0 => new(1, 0), 90 => new(0, 1), var a => Vector.AtAngle(a * Math.PI / 180) };
+        Point At(double x, double y) => text.At + ((x + start) * along) + (y * along.TurnedLeft);
+        return [At(ink.Left, ink.Lower), At(ink.Right, ink.Lower), At(ink.Right, ink.Upper), At(ink.Left, ink.Upper)];
     }
 
     private static Box Common(Box a, Box b) => new(Math.Max(a.Left, b.Left), Math.Max(a.Lower, b.Lower), Math.Min(a.Right, b.Right), Math.Min(a.Upper, b.Upper));

@@ -1,4 +1,5 @@
 using BlockingTemplates.Drawing.Guides;
+using BlockingTemplates.Drawing.MatCharts;
 using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
@@ -46,6 +47,21 @@ public class TextCollisionTests
     public void A_corrected_guide_has_no_texts_that_touch() =>
         AssertReadable(Planned.Of(Repository.Example(Planned.Triangle), Planned.On("A4", measuredMm: (147, 244))));
 
+    [Theory]
+    [InlineData("A4", true, false)]
+    [InlineData("Letter", true, false)]
+    [InlineData("roll 610", false, false)]
+    [InlineData("A3", false, true)]
+    [InlineData("A5", true, true)]
+    public void Halves_rolls_and_whole_fields_have_no_texts_that_touch(string paper, bool half, bool all)
+    {
+        var plan = Planned.Of(Repository.Example(Planned.Triangle), p => p with { Sheets = p.Sheets with { Papers = [PaperCatalogue.Find(paper)!], Half = half, All = all } });
+        AssertReadable(plan);
+        Assert.Equal(half, plan.Guides[0].Half is not null);
+        Assert.Equal(!half, plan.Guides[0].Numbers.Count == plan.Pins.Marks.Count);
+        Assert.All(plan.Pins.Marks, m => Assert.NotNull(plan.Guides[0].PlaceOf(m.Number)));
+    }
+
     [Fact]
     public void Texts_put_on_one_another_are_found()
     {
@@ -53,11 +69,13 @@ public class TextCollisionTests
         Assert.Contains(Faults(page), f => f.Contains("touches", StringComparison.Ordinal));
         Assert.Contains(Faults(new(100, 100, [new TextElement("12", new(5, 50), 5)])), f => f.Contains("leaves", StringComparison.Ordinal));
         Assert.Empty(Faults(new(100, 100, [new TextElement("12", new(50, 50), 5), new TextElement("34", new(50, 60), 5, AngleDegrees: 90)])));
+        Assert.Contains(Faults(new(100, 100, [new TextElement("12", new(50, 50), 5), new TextElement("34567", new(45, 45), 5, AngleDegrees: 45)])), f => f.Contains("touches", StringComparison.Ordinal));
+        Assert.Empty(Faults(new(100, 100, [new TextElement("12", new(50, 50), 5), new TextElement("34567", new(56, 46), 5, AngleDegrees: 45)])));
     }
 
     private static void AssertReadable(Plan plan)
     {
-        var pages = GuideDocument.Draw(plan, plan.Guides[0]).Pages.Append(OverviewPicture.Draw(plan));
+        var pages = GuideDocument.Draw(plan, plan.Guides[0]).Pages.Append(OverviewPicture.Draw(plan)).Concat(MatChart.Draw(plan).Pages).Concat(PlotDocument.Draw(plan).Pages);
         var faults = pages.SelectMany(Faults).ToList();
         Assert.True(faults.Count == 0, $"{plan.Project.Kind.Shape}, {plan.Pins.Marks.Count} marks, {faults.Count} faults:\n{string.Join('\n', faults)}");
     }
