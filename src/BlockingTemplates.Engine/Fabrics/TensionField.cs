@@ -64,12 +64,12 @@ public sealed class TensionField
         {
             var (sin, cos) = Math.SinCos(angle);
             var a = Along(sin, cos, strain);
-            if (a.Slope > 0)
+            if (a.Rise > 0)
                 low = angle;
             else
                 high = angle;
-            var next = a.Curvature < 0 ? angle - (a.Slope / a.Curvature) : double.NaN;
-            if (!(next > low && next < high))
+            var next = a.Bend < 0 ? angle - (a.Rise / a.Bend) : double.NaN;
+            if (!(next >= low && next <= high))
                 next = (low + high) / 2;
             var moved = Math.Abs(next - angle);
             angle = next;
@@ -105,8 +105,11 @@ public sealed class TensionField
                 (n3 * n3 / a.C) + (turn * g3 * g3)));
     }
 
-    /// <summary>Strain e and compliance c along a direction, their changes with its angle, and slope and curvature of e^2 / 2c.</summary>
-    private (double E, double C, double DE, double DC, double Slope, double Curvature) Along(double sin, double cos, PlaneTensor strain)
+    /// <summary>
+    /// Strain e and compliance c along a direction, their changes with its angle, the second derivative of e^2 / 2c, and
+    /// rise = sqrt(c) d(e / sqrt(c)), which has the same zero but keeps its sense where e is negative, with its derivative.
+    /// </summary>
+    private (double E, double C, double DE, double DC, double Curvature, double Rise, double Bend) Along(double sin, double cos, PlaneTensor strain)
     {
         var (n1, n2, n3) = (cos * cos, sin * sin, sin * cos);
         var (d1, d2, d3) = (-2 * n3, 2 * n3, n1 - n2);
@@ -120,8 +123,9 @@ public sealed class TensionField
         var c = (n1 * m1) + (n2 * m2) + (n3 * m3);
         var dc = 2 * ((d1 * m1) + (d2 * m2) + (d3 * m3));
         var ddc = 2 * ((q1 * m1) + (q2 * m2) + (q3 * m3) + (d1 * k1) + (d2 * k2) + (d3 * k3));
-        var slope = ((e * de) - (e * e * dc / (2 * c))) / c;
+        var rise = de - (e * dc / (2 * c));
+        var bend = dde - (de * dc / (2 * c)) - (e * ddc / (2 * c)) + (e * dc * dc / (2 * c * c));
         var curvature = (((de * de) + (e * dde)) / c) - (2 * e * de * dc / (c * c)) - (e * e * ddc / (2 * c * c)) + (e * e * dc * dc / (c * c * c));
-        return (e, c, de, dc, slope, curvature);
+        return (e, c, de, dc, curvature, rise, bend);
     }
 }

@@ -1,0 +1,21 @@
+namespace BlockingTemplates.Engine.Fabrics;
+
+/// <summary>How an equilibrium is sought.</summary>
+public sealed record EquilibriumSettings
+{
+    /// <summary>Greatest out-of-balance force over the cloth's forces, and pin error over the piece's size.</summary>
+    public double Tolerance { get; init; } = 1e-9;
+
+    /// <summary>Most Newton steps.</summary>
+    public int MostSteps { get; init; } = 100;
+
+    /// <summary>Longest time, or null for none.</summary>
+    public TimeSpan? TimeLimit { get; init; }
+
+    /// <summary>The share k of <see cref="SlackStay"/>.</summary>
+    public double SlackShare { get; init; } = 1e-5;
+
+    /// <summary>Whether a second equilibrium with a tenth of <see cref="SlackShare"/> is sought where cloth is not taut, to
+    /// see which places the cloth determines.</summary>
+    public bool TrySlack { get; init; }
+}
