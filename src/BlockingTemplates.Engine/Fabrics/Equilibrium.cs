@@ -11,9 +11,9 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <param name="Places">Where each node lies.</param>
 /// <param name="Stretches">Stretch and state of each triangle.</param>
 /// <param name="PinLoads">Force of each pin on the cloth, in the cloth's stiffness unit times millimetres.</param>
-/// <param name="SofterPlaces">Node places with a tenth of the slack share, where that was asked for, converged, and some
-/// cloth is not taut; else null.</param>
-/// <param name="SlackTried">Whether the dependence on the slack share is known: tried with success, or all cloth is taut.</param>
+/// <param name="OtherPlaces">Node places when slack cloth is kept near an even shape a fifth smaller, where that was asked
+/// for, converged, and some cloth is not taut; else null.</param>
+/// <param name="SlackTried">Whether the dependence on that shape is known: tried with success, or all cloth is taut.</param>
 public sealed record Equilibrium(
     EquilibriumEnd End,
     double Residual,
@@ -23,7 +23,7 @@ public sealed record Equilibrium(
     IReadOnlyList<Point> Places,
     IReadOnlyList<ClothStretch> Stretches,
     IReadOnlyList<Vector> PinLoads,
-    IReadOnlyList<Point>? SofterPlaces,
+    IReadOnlyList<Point>? OtherPlaces,
     bool SlackTried)
 {
     /// <summary>Whether forces balance.</summary>

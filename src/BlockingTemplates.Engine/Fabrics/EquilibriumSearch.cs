@@ -9,7 +9,8 @@ internal sealed class EquilibriumSearch
     private const double SpringStiffness = 1e3;
     private const double Decrease = 1e-4;
     private const double Flatter = 0.5;
-    private const int MostTrials = 40;
+    private const int MostTrials = 20;
+    private const double LeastForce = 1e-3;
     private const double Rounding = 1e-13;
 
     private readonly MembraneSystem _of;
@@ -59,7 +60,7 @@ internal sealed class EquilibriumSearch
 
     internal int Steps { get; private set; }
 
-    internal void Run(IReadOnlyList<Point>? start, double share)
+    internal void Run(IReadOnlyList<Point>? start, double stayScale)
     {
         _x = Flat(start ?? [.. _of.Mesh.Nodes.Select(_shape.Map)]);
         foreach (var node in _support.Fixed)
@@ -68,7 +69,7 @@ internal sealed class EquilibriumSearch
             _x[(2 * node.Node) + 1] = node.Y ?? _x[(2 * node.Node) + 1];
         }
 
-        var stay = new SlackStay(share, _shape);
+        var stay = new SlackStay(_settings.SlackShare, Affine.Stretch(Point.Origin, 0, stayScale, stayScale).Then(_shape));
         for (Steps = 0; ; Steps++)
         {
             _cancellation.ThrowIfCancellationRequested();
@@ -130,7 +131,7 @@ internal sealed class EquilibriumSearch
 
         if (_support.Fixed.Count > 0)
             _of.Tangent.Fix(_fixed);
-        Residual = Math.Sqrt(open / Math.Max(scale, 1e-24 * _of.SizeMm * _of.SizeMm));
+        Residual = Math.Sqrt(open / Math.Max(scale, LeastForce * LeastForce * _of.SizeMm * _of.SizeMm));
         return energy;
     }
 

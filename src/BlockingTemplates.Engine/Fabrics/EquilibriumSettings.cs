@@ -15,7 +15,10 @@ public sealed record EquilibriumSettings
     /// <summary>The share k of <see cref="SlackStay"/>.</summary>
     public double SlackShare { get; init; } = 1e-5;
 
-    /// <summary>Whether a second equilibrium with a tenth of <see cref="SlackShare"/> is sought where cloth is not taut, to
-    /// see which places the cloth determines.</summary>
+    /// <summary>
+    /// Whether, where some cloth is not taut, a second equilibrium is sought with the even shape of <see cref="SlackStay"/> a
+    /// fifth smaller, to see which places the cloth itself determines. (A smaller share k would not show it: where cloth is
+    /// slack all round, the stay alone decides, however weak.)
+    /// </summary>
     public bool TrySlack { get; init; }
 }

@@ -98,9 +98,9 @@ public sealed class FreeEdge
     {
         var worst = Worst(from.Arc, to.Arc, rest.Places);
         bool? determined = rest.SlackTried ? true : null;
-        if (rest.SofterPlaces is { } softer)
+        if (rest.OtherPlaces is { } other)
         {
-            var change = Math.Abs(Worst(from.Arc, to.Arc, softer).Inside - worst.Inside);
+            var change = Math.Abs(Worst(from.Arc, to.Arc, other).Inside - worst.Inside);
             determined = change <= EdgeGap.SameMm + (EdgeGap.SameShare * Math.Abs(worst.Inside));
         }
 
