@@ -11,9 +11,9 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <param name="Places">Where each node lies.</param>
 /// <param name="Stretches">Stretch and state of each triangle.</param>
 /// <param name="PinLoads">Force of each pin on the cloth, in the cloth's stiffness unit times millimetres.</param>
-/// <param name="OtherPlaces">Node places when slack cloth is kept near an even shape a fifth smaller, where that was asked
-/// for, converged, and some cloth is not taut; else null.</param>
-/// <param name="SlackTried">Whether the dependence on that shape is known: tried with success, or all cloth is taut.</param>
+/// <param name="OtherPlaces">Node places if slack cloth were kept near an even shape 3 % larger, to first order; where
+/// that was asked for and some cloth is not taut, else null.</param>
+/// <param name="SlackTried">Whether the dependence on that shape is known: tried, or all cloth is taut.</param>
 public sealed record Equilibrium(
     EquilibriumEnd End,
     double Residual,

@@ -60,7 +60,7 @@ internal sealed class EquilibriumSearch
 
     internal int Steps { get; private set; }
 
-    internal void Run(IReadOnlyList<Point>? start, double stayScale)
+    internal void Run(IReadOnlyList<Point>? start)
     {
         _x = Flat(start ?? [.. _of.Mesh.Nodes.Select(_shape.Map)]);
         foreach (var node in _support.Fixed)
@@ -69,7 +69,7 @@ internal sealed class EquilibriumSearch
             _x[(2 * node.Node) + 1] = node.Y ?? _x[(2 * node.Node) + 1];
         }
 
-        var stay = new SlackStay(_settings.SlackShare, Affine.Stretch(Point.Origin, 0, stayScale, stayScale).Then(_shape));
+        var stay = new SlackStay(_settings.SlackShare, _shape);
         for (Steps = 0; ; Steps++)
         {
             _cancellation.ThrowIfCancellationRequested();
@@ -87,6 +87,23 @@ internal sealed class EquilibriumSearch
                 End = EquilibriumEnd.NoWayDown;
             return;
         }
+    }
+
+    /// <summary>
+    /// Where the nodes would lie, to first order, if slack cloth were kept near an even shape larger by a share; null where
+    /// the tangent at the rest has no factor.
+    /// </summary>
+    internal Point[]? PlacesWithLargerStay(double by)
+    {
+        if (!_of.Factor.Factor(_of.Tangent))
+            return null;
+        var larger = Affine.Stretch(Point.Origin, 0, 1 + by, 1 + by).Then(_shape);
+        _of.Energy.Gradient(_x, new(_settings.SlackShare, _shape), _gradient);
+        _of.Energy.Gradient(_x, new(_settings.SlackShare, larger), _trial);
+        for (var u = 0; u < _x.Length; u++)
+            _trial[u] = _fixed[u] ? 0 : _gradient[u] - _trial[u];
+        var move = _of.Factor.Solve(_trial);
+        return [.. Enumerable.Range(0, _x.Length / 2).Select(i => new Point(_x[2 * i] + move[2 * i], _x[(2 * i) + 1] + move[(2 * i) + 1]))];
     }
 
     internal Point[] Places() => [.. Enumerable.Range(0, _x.Length / 2).Select(i => new Point(_x[2 * i], _x[(2 * i) + 1]))];

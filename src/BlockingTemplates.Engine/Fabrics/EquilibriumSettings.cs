@@ -16,9 +16,9 @@ public sealed record EquilibriumSettings
     public double SlackShare { get; init; } = 1e-5;
 
     /// <summary>
-    /// Whether, where some cloth is not taut, a second equilibrium is sought with the even shape of <see cref="SlackStay"/> a
-    /// fifth smaller, to see which places the cloth itself determines. (A smaller share k would not show it: where cloth is
-    /// slack all round, the stay alone decides, however weak.)
+    /// Whether to find, where some cloth is not taut, how the answer would change with the even shape of
+    /// <see cref="SlackStay"/>, to see which places the cloth itself determines. (A smaller share k would not show it: where
+    /// cloth is slack all round, the stay alone decides, however weak.)
     /// </summary>
     public bool TrySlack { get; init; }
 }

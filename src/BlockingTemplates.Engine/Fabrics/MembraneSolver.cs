@@ -13,7 +13,7 @@ public sealed class MembraneSolver
 {
 
     private readonly TriangleMesh _mesh;
-    private const double OtherStay = 0.8;
+    private const double OtherStay = 0.03;
 
     private readonly MembraneSystem _system;
     private readonly double _widestMm;
@@ -56,19 +56,12 @@ public sealed class MembraneSolver
             throw new ArgumentException("A pin's stitch is wider than the widest announced.", nameof(support));
         var clock = Stopwatch.StartNew();
         var search = new EquilibriumSearch(_system, support, settings, clock, progress, cancellation);
-        search.Run(start, 1);
+        search.Run(start);
         var places = search.Places();
         var stretches = _system.Energy.Stretches(places);
         var loads = search.PinLoads();
-        var first = (search.End, search.Residual, search.PinError, search.Steps);
         var taut = stretches.All(s => s.State == ClothState.Taut);
-        IReadOnlyList<Point>? other = null;
-        if (settings.TrySlack && !taut && first.End == EquilibriumEnd.Converged)
-        {
-            search.Run(places, OtherStay);
-            other = search.End == EquilibriumEnd.Converged ? search.Places() : null;
-        }
-
-        return new(first.End, first.Residual, first.PinError, first.Steps, _mesh.SmallestAngleDegrees, places, stretches, loads, other, taut || other is not null);
+        var other = settings.TrySlack && !taut && search.End == EquilibriumEnd.Converged ? search.PlacesWithLargerStay(OtherStay) : null;
+        return new(search.End, search.Residual, search.PinError, search.Steps, _mesh.SmallestAngleDegrees, places, stretches, loads, other, taut || other is not null);
     }
 }

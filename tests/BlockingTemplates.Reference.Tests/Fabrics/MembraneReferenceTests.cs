@@ -43,7 +43,7 @@ public class MembraneReferenceTests
     {
         // R. D. Cook 1974 (and Cook, Malkus, Plesha): panel (0,0) (48,44) (48,60) (0,44), E = 1, nu = 1/3, thickness 1,
         // total shear 1 on the right edge, left edge clamped: 23.96 at (48, 52). Not the corner, which moves 25.2.
-        double[] answers = [.. new[] { 16, 32, 64, 128 }.Select(n => Cook(n, Elastic))];
+        double[] answers = [Cook(16, Elastic), Cook(32, Elastic), Cook(64, Elastic), Cook(128, Elastic)];
         for (var i = 1; i < answers.Length; i++)
             Assert.True(answers[i] > answers[i - 1], string.Join(' ', answers));
         Assert.Equal(23.96, answers[^1], 0.03);
@@ -74,23 +74,27 @@ public class MembraneReferenceTests
             exact += 2 / Math.PI / n * s * (s - (n % 2 == 0 ? 1 : -1));
         }
 
-        Assert.Equal(1.6926, exact, 1e-4);
-        double[] answers = [.. new[] { 2, 4, 8, 16 }.Select(n => Strip(n, Width).Scallop)];
+        // Closed form with the half-width e^(-3/2) w of an evenly loaded stitch (Johnson ch. 2): 1.6926; the series, which keeps
+        // what the closed form leaves out in (w / p)^2, is 0.08 % under it.
+        Assert.Equal(1.6926, 2 / Math.PI * Math.Log(1 / Math.Sin(Math.PI * Math.Exp(-1.5) * Width)), 1e-4);
+        Assert.Equal(1.6926, exact, 0.001 * 1.6926);
+        double[] answers = [Strip(2, Width, 0.05).Scallop, Strip(4, Width, 0.035).Scallop, Strip(8, Width, 0.025).Scallop, Strip(16, Width, 0.0175).Scallop];
         for (var i = 0; i < answers.Length; i++)
         {
             Assert.True(answers[i] < exact && (i == 0 || answers[i] > answers[i - 1]), string.Join(' ', answers));
         }
 
-        // Within 10 % at 2 nodes a stitch, 1 % at 16.
+        // Within 10 % at 2 nodes a stitch, 1 % at 16; the last refinements halve what is missing.
         Assert.InRange(exact - answers[0], 0, 0.1 * exact);
         Assert.InRange(exact - answers[^1], 0, 0.01 * exact);
+        Assert.True(exact - answers[2] < (exact - answers[1]) / 2 && exact - answers[3] < (exact - answers[2]) / 2, string.Join(' ', answers));
     }
 
     [Fact]
     public void The_pull_evens_out_one_spacing_in()
     {
         // Sum of Flamant's stresses: at depth p the pull under a pin is 1.02730, between pins 0.97289 of the mean.
-        var (_, under, between) = Strip(8, 0.02);
+        var (_, under, between) = Strip(8, 0.02, 0.025);
         Assert.Equal(1.0273, under, 0.001);
         Assert.Equal(0.9729, between, 0.001);
     }
@@ -117,11 +121,12 @@ public class MembraneReferenceTests
             Fixed = [.. left.Select(i => new FixedNode(i, 0, i == 0 ? 0 : null))],
             Loads = EdgeLoad(mesh, 1, new(pull, 0)),
         };
-        var rest = new MembraneSolver(mesh, cloth, 0).Solve(support, new() { SlackShare = 0 });
+        Point[] start = [.. mesh.Nodes.Select(p => new Point(1.1 * p.X, p.Y))];
+        var rest = new MembraneSolver(mesh, cloth, 0).Solve(support, new() { SlackShare = 1e-8 }, start);
         Assert.True(rest.Converged, $"{rest.End}");
         var narrow = Math.Sqrt(1 - (cloth.Poisson * ((Stretch * Stretch) - 1))) - 1;
-        Assert.All(rest.Stretches, s => Assert.Equal(Stretch - 1, s.Along, 1e-7));
-        Assert.All(rest.Stretches, s => Assert.Equal(narrow, s.Across, 1e-7));
+        Assert.All(rest.Stretches, s => Assert.Equal(Stretch - 1, s.Along, 1e-6));
+        Assert.All(rest.Stretches, s => Assert.Equal(narrow, s.Across, 1e-6));
     }
 
     /// <summary>Rise of (48, 52) with n by n squares of two triangles each, for a unit load.</summary>
@@ -158,13 +163,13 @@ public class MembraneReferenceTests
     }
 
     /// <summary>One spacing of a half-plane (unit spacing, three deep), held by a stitch in the middle of its upper edge.</summary>
-    private static (double Scallop, double Under, double Between) Strip(int nodesPerStitch, double width)
+    private static (double Scallop, double Under, double Between) Strip(int nodesPerStitch, double width, double inside)
     {
         const double Deep = 3;
         var mesh = TriangleMesher.Mesh(Panel((0, -Deep), (1, -Deep), (1, 0), (0, 0)), new()
         {
-            EdgeMm = 0.04,
-            InsideMm = 0.05,
+            EdgeMm = 0.8 * inside,
+            InsideMm = inside,
             Growth = 0.15,
             NodesPerStitch = nodesPerStitch,
             FinePlaces = [new(2, 0.5, width)],
@@ -184,7 +189,7 @@ public class MembraneReferenceTests
         // Mean pull down the strip in a small half circle or circle at depth 1.
         double Pull(double x)
         {
-            var near = Enumerable.Range(0, mesh.Triangles.Count).Where(k => Middle(k).DistanceTo(new(x, -1)) < 0.08).ToList();
+            var near = Enumerable.Range(0, mesh.Triangles.Count).Where(k => Middle(k).DistanceTo(new(x, -1)) < 1.5 * inside).ToList();
             return near.Average(k => (rest.Stretches[k].Across + (Nu * rest.Stretches[k].Along)) / (1 - (Nu * Nu)) / Small);
         }
 
