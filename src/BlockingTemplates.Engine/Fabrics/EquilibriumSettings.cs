@@ -7,7 +7,7 @@ public sealed record EquilibriumSettings
     public double Tolerance { get; init; } = 1e-9;
 
     /// <summary>Most Newton steps.</summary>
-    public int MostSteps { get; init; } = 100;
+    public int MostSteps { get; init; } = 200;
 
     /// <summary>Longest time, or null for none.</summary>
     public TimeSpan? TimeLimit { get; init; }

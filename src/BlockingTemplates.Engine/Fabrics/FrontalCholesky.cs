@@ -62,9 +62,7 @@ public sealed class FrontalCholesky
         ArgumentNullException.ThrowIfNull(matrix);
         if (matrix.Pattern != _pattern)
             throw new ArgumentException("The matrix has another pattern than the one analysed.", nameof(matrix));
-        var good = new bool[_branches.Count];
-        Parallel.For(0, _branches.Count, b => good[b] = FactorRange(matrix.Values, _branches[b].From, _branches[b].To, _branches[b].Stack));
-        _factored = good.All(g => g) && FactorRange(matrix.Values, _topFrom, _tree.Parent.Length, _topStack);
+        _factored = Branches(matrix.Values) && FactorRange(matrix.Values, _topFrom, _tree.Parent.Length, _topStack);
         return _factored;
     }
 
@@ -87,6 +85,15 @@ public sealed class FrontalCholesky
         for (var p = 0; p < n; p++)
             (solution[2 * _tree.Order[p]], solution[(2 * _tree.Order[p]) + 1]) = (x[2 * p], x[(2 * p) + 1]);
         return solution;
+    }
+
+    private bool Branches(double[] values)
+    {
+        if (_branches.Count == 0)
+            return true;
+        var other = Task.Run(() => FactorRange(values, _branches[1].From, _branches[1].To, _branches[1].Stack));
+        var own = FactorRange(values, _branches[0].From, _branches[0].To, _branches[0].Stack);
+        return other.Result && own;
     }
 
     /// <summary>Greatest length of the stack of rests while a range of fronts is factored.</summary>
