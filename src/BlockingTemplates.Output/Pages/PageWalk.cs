@@ -15,7 +15,7 @@ internal static class PageWalk
     }
 
     /// <summary>Draws a symbol about the origin.</summary>
-    public static void Draw(Symbol symbol, IPageSurface surface, double scale = 1) => Draw(symbol.Content, new(scale, Point.Origin), surface);
+    public static void Draw(Symbol symbol, IPageSurface surface, double scale = 1) => Draw(symbol.Content, new(scale, scale, Point.Origin), surface);
 
     private static void Draw(IReadOnlyList<Element> content, Placement place, IPageSurface surface)
     {
