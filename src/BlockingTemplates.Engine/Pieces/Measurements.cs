@@ -12,6 +12,9 @@ public sealed record Measurements
     /// <summary>Where it stands in the file: <c>piece.finished</c> or <c>piece.unblocked</c>.</summary>
     public required string Path { get; init; }
 
+    /// <summary>Which size it is, in a word: finished or unblocked.</summary>
+    public string State => Path[(Path.LastIndexOf('.') + 1)..];
+
     /// <summary>The kind's own measurements by name, such as wingspan and depth.</summary>
     public IReadOnlyDictionary<string, Length> Sizes { get; init; } = new Dictionary<string, Length>();
 
