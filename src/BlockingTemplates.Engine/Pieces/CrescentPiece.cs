@@ -15,7 +15,7 @@ public sealed class CrescentPiece : PieceKind
     [
         new("wingspan", "straight from tip to tip"),
         new("depth", "along the spine, from the middle of the top edge to the lower edge"),
-        new("rise", "how far the tips stand above the middle of the top edge; 0: top edge straight; minus: they hang") { Reach = SizeReach.EitherWay },
+        new("rise", "how far the tips stand above the middle of the top edge; 0: straight; minus: below") { Reach = SizeReach.EitherWay },
     ];
 
     /// <inheritdoc/>

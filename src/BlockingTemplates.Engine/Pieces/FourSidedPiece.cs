@@ -18,9 +18,6 @@ public abstract class FourSidedPiece : PieceKind
     /// <inheritdoc/>
     public override bool TakesDiagonal => true;
 
-    /// <summary>Whether opposite sides that agree are taken as square at their corners where no diagonal was measured.</summary>
-    protected virtual bool IsSquareUnlessSaid => false;
-
     /// <inheritdoc/>
     public sealed override Outline? Finished(Measurements measured, Findings findings)
     {
@@ -48,6 +45,21 @@ public abstract class FourSidedPiece : PieceKind
     /// <summary>Corners whose first side lies along x, turned as the piece is worked.</summary>
     protected virtual IReadOnlyList<Point> Upright(IReadOnlyList<Point> corners) => corners;
 
+    /// <summary>The corners as they are taken where no diagonal was measured, and in what words; null where the sides do not allow it.</summary>
+    protected virtual (Point[] Corners, string As)? Assumed(IReadOnlyList<double> side) => null;
+
+    /// <summary>Corners of opposite sides that agree, square to each other; null where they differ.</summary>
+    protected static (Point[] Corners, string As)? Squared(IReadOnlyList<double> side)
+    {
+        ArgumentNullException.ThrowIfNull(side);
+        return Agree(side[0], side[2]) && Agree(side[1], side[3])
+            ? ([new(0, 0), new(side[0], 0), new(side[0], side[3]), new(0, side[3])], "opposite sides agree: the piece is taken as square at its corners")
+            : null;
+    }
+
+    /// <summary>Whether two sides read the same on the tape.</summary>
+    protected static bool Agree(double one, double other) => Math.Abs(one - other) < Agreement;
+
     private Point[]? Placed(double[] side, Measurements measured, Findings findings)
     {
         var path = $"{measured.Path}.diagonal";
@@ -55,14 +67,13 @@ public abstract class FourSidedPiece : PieceKind
         {
             if (measured.Unreadable.Contains(path) || measured.Unreadable.Contains($"{path}.length"))
                 return null;
-            if (IsSquareUnlessSaid && Math.Abs(side[0] - side[2]) < Agreement && Math.Abs(side[1] - side[3]) < Agreement)
+            if (Assumed(side) is var (corners, words))
             {
-                findings.Note(path, "No diagonal was measured and opposite sides agree: the piece is taken as square at its corners.", "Measure one diagonal if it lies askew.");
-                return [new(0, 0), new(side[0], 0), new(side[0], side[3]), new(0, side[3])];
+                findings.Note(path, $"No diagonal was measured and {words}.", "Measure one diagonal if it lies askew.");
+                return corners;
             }
 
-            var why = IsSquareUnlessSaid ? "Opposite sides differ and no" : "No";
-            findings.Problem(path, $"{why} diagonal was measured: four sides alone do not give the shape.", $"Lay the tape from one corner straight to the opposite one and write {{ \"from\": \"{CornerNames[0]}\", \"to\": \"{CornerNames[2]}\", \"length\": ... }}.");
+            findings.Problem(path, $"The diagonal is missing: the sides {Said(side, findings)} alone do not give the shape.", $"Lay the tape from one corner straight to the opposite one and write {{ \"from\": \"{CornerNames[0]}\", \"to\": \"{CornerNames[2]}\", \"length\": ... }}.");
             return null;
         }
 
@@ -90,10 +101,11 @@ public abstract class FourSidedPiece : PieceKind
             }
         }
 
-        var sides = string.Join(", ", EdgeNames.Select((e, i) => $"{e} {findings.Say(side[i])}"));
-        findings.Problem(path, $"The sides and the diagonal cannot close: {sides}, diagonal {findings.Say(across)}.", "Measure the four sides and the diagonal again, straight from corner to corner.");
+        findings.Problem(path, $"The sides and the diagonal cannot close: {Said(side, findings)}, diagonal {findings.Say(across)}.", "Measure the four sides and the diagonal again, straight from corner to corner.");
         return null;
     }
+
+    private string Said(double[] side, Findings findings) => string.Join(", ", EdgeNames.Select((e, i) => $"{e} {findings.Say(side[i])}"));
 
     private int Corner(string name) => CornerNames.ToList().FindIndex(c => c.Equals(name, StringComparison.OrdinalIgnoreCase));
 }

@@ -24,6 +24,8 @@ public sealed class MeasuredSizes
         ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(measured);
         ArgumentNullException.ThrowIfNull(findings);
+        if (measured.Unreadable.Contains(measured.Path))
+            return null;
         var isWhole = !names.Any(n => IsUnreadable(n, measured));
         foreach (var size in names.Where(n => n.IsAsked))
             isWhole &= IsGivenOnce(size, [.. names.Where(n => n.InsteadOf == size.Name)], measured, findings);
@@ -56,8 +58,7 @@ public sealed class MeasuredSizes
 
     private static bool IsThere(SizeName size, Measurements measured) => measured.Sizes.ContainsKey(size.Name) || IsUnreadable(size, measured);
 
-    private static bool IsUnreadable(SizeName size, Measurements measured) =>
-        measured.Unreadable.Contains($"{measured.Path}.{size.Name}") || measured.Unreadable.Contains(measured.Path);
+    private static bool IsUnreadable(SizeName size, Measurements measured) => measured.Unreadable.Contains($"{measured.Path}.{size.Name}");
 
     private static string Listed(IEnumerable<SizeName> sizes) => string.Join(" and ", sizes.Select(s => s.Words));
 }

@@ -24,7 +24,7 @@ public sealed class PanelPiece : PieceKind
         new("shoulders", "straight across from shoulder tip to shoulder tip"),
         new("shoulderSlope", "how far the shoulder tip lies below the shoulder beside the neck") { Reach = SizeReach.FromZero },
         new("neckWidth", "straight across the neck between the shoulders"),
-        new("neckDepth", "from the shoulders beside the neck straight down to the lowest point of the neckline") { Reach = SizeReach.FromZero },
+        new("neckDepth", "from the shoulders beside the neck straight down to the lowest point of the neck") { Reach = SizeReach.FromZero },
     ];
 
     /// <inheritdoc/>
@@ -54,10 +54,10 @@ public sealed class PanelPiece : PieceKind
         new("hem", new(-250, 0), new(250, 0)),
         new("chest", new(-270, 415), new(270, 415)),
         new("length", new(95, 0), new(95, 640)),
-        new("armhole", new(-245, 415), new(-245, 605)),
-        new("shoulders", new(-200, 605), new(200, 605)),
-        new("shoulder slope", new(205, 605), new(205, 640)),
-        new("neck width", new(-95, 640), new(95, 640)),
+        new("armhole", new(-300, 415), new(-300, 605)),
+        new("shoulders", new(-200, 740), new(200, 740)),
+        new("shoulder slope", new(225, 605), new(225, 640)),
+        new("neck width", new(-95, 690), new(95, 690)),
         new("neck depth", new(0, 550), new(0, 640)),
     ];
 

@@ -24,7 +24,7 @@ public sealed class RectanglePiece : FourSidedPiece
         NamedRing.Of(this, [new(0, 0), new(500, 0), new(520, 900), new(-15, 880)], (i, from, to) => CircularArc.Between(from, to, i % 2 == 0 ? 25 : -40))!;
 
     /// <inheritdoc/>
-    protected override bool IsSquareUnlessSaid => true;
+    protected override (Point[] Corners, string As)? Assumed(IReadOnlyList<double> side) => Squared(side);
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Point> Corners(MeasuredSizes sizes, Measurements measured, Findings findings) =>

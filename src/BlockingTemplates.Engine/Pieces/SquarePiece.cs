@@ -17,7 +17,7 @@ public sealed class SquarePiece : FourSidedPiece
         NamedRing.Of(this, [new(0, 0), new(600, 0), new(610, 590), new(-10, 600)], (_, from, to) => CircularArc.Between(from, to, -35))!;
 
     /// <inheritdoc/>
-    protected override bool IsSquareUnlessSaid => true;
+    protected override (Point[] Corners, string As)? Assumed(IReadOnlyList<double> side) => Squared(side);
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Point> Corners(MeasuredSizes sizes, Measurements measured, Findings findings) =>

@@ -28,4 +28,16 @@ public sealed class TrapezoidPiece : FourSidedPiece
         var (lower, top, height, offset) = (sizes["lowerWidth"] / 2, sizes["topWidth"] / 2, sizes["height"], sizes["offset"]);
         return [new(-lower, 0), new(lower, 0), new(offset + top, height), new(offset - top, height)];
     }
+
+    /// <inheritdoc/>
+    protected override (Point[] Corners, string As)? Assumed(IReadOnlyList<double> side)
+    {
+        ArgumentNullException.ThrowIfNull(side);
+        var (lower, right, top, left) = (side[0], side[1], side[2], side[3]);
+        var inset = (lower - top) / 2;
+        if (!Agree(left, right) || Math.Abs(inset) >= left)
+            return null;
+        var height = Math.Sqrt((left * left) - (inset * inset));
+        return ([new(0, 0), new(lower, 0), new(lower - inset, height), new(inset, height)], "left and right agree: the piece is taken as symmetric");
+    }
 }
