@@ -12,7 +12,7 @@ namespace BlockingTemplates.Drawing.Forms;
 public static class MeasuringForm
 {
     private const double PictureMm = 88;
-    private const double LargePictureMm = 125;
+    private const double LargePictureMm = 112;
 
     /// <summary>A kind with more tapes than this by name gets the large picture.</summary>
     private const int FewTapes = 4;
@@ -35,7 +35,7 @@ public static class MeasuringForm
         flow.Gap(1);
         if (kind.FinishedSizes.Count > 0 && ReferenceEquals(kind.FinishedSizes, kind.UnblockedSizes))
         {
-            flow.Heading("Unblocked, as it lies now (first blank), and the finished size you want (second blank)");
+            flow.Heading("Two blanks each: unblocked as it lies now; finished as you want it");
             BySizes(kind.FinishedSizes, flow, units, 2);
             Bows(kind, flow, units);
         }

@@ -1,4 +1,5 @@
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pieces;
 
@@ -35,6 +36,9 @@ public sealed record Measurements
 
     /// <summary>Edges of a general outline, edge i from corner i to corner i+1, or null.</summary>
     public IReadOnlyList<EdgeEntry>? Edges { get; init; }
+
+    /// <summary>Lines of a general outline's edges where they were read from a file, one for each corner; or null.</summary>
+    public IReadOnlyList<EdgeCurve>? Lines { get; init; }
 
     /// <summary>Paths of values that stood in the file but could not be read.</summary>
     public IReadOnlySet<string> Unreadable { get; init; } = new HashSet<string>();

@@ -83,12 +83,12 @@ public static class ProjectSchema
     }
 
     private static JsonObject Finished(PieceKind kind) =>
-        kind.GivenByCorners ? Of(ProjectFileTypes.Default.OutlineSection) : ByName(kind, kind.FinishedSizes);
+        kind.GivenByCorners ? ByCorners() : ByName(kind, kind.FinishedSizes);
 
     private static JsonObject Unblocked(PieceKind kind)
     {
         if (kind.GivenByCorners)
-            return Of(ProjectFileTypes.Default.OutlineSection);
+            return ByCorners();
         if (!kind.IsMeasuredBySides)
             return ByName(kind, kind.UnblockedSizes);
         var section = WithEdges(Of(ProjectFileTypes.Default.UnblockedSection), kind.EdgeNames);
@@ -101,6 +101,17 @@ public static class ProjectSchema
                 properties["diagonal"]!["properties"]![end]!["enum"] = new JsonArray([.. kind.CornerNames.Select(c => JsonValue.Create(c))]);
         }
 
+        return section;
+    }
+
+    private static JsonObject ByCorners()
+    {
+        var section = Of(ProjectFileTypes.Default.OutlineSection);
+        section["anyOf"] = new JsonArray([.. ((string[])["corners", "file"]).Select(n => new JsonObject
+        {
+            ["properties"] = new JsonObject { [n] = new JsonObject { ["not"] = new JsonObject { ["type"] = "null" } } },
+            ["required"] = new JsonArray(n),
+        })]);
         return section;
     }
 

@@ -58,6 +58,7 @@ public class ExamplePlansTests
     [InlineData("kite-shawl.jsonc", true)]
     [InlineData("lace-collar.jsonc", true)]
     [InlineData("lace-crescent.jsonc", true)]
+    [InlineData("leaf-shawl.jsonc", true)]
     [InlineData("octagon-doily.jsonc", true)]
     [InlineData("round-doily.jsonc", true)]
     [InlineData("sweater-front.jsonc", true)]
