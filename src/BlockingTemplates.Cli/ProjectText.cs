@@ -9,7 +9,8 @@ namespace BlockingTemplates.Cli;
 /// <param name="Name">Its name without folder and ending.</param>
 /// <param name="Bytes">Its bytes; empty where the file is too long to be read.</param>
 /// <param name="Length">Its length in bytes.</param>
-internal sealed record ProjectText(string Name, byte[] Bytes, long Length)
+/// <param name="Folder">The folder it stands in, or null where it stands in none.</param>
+internal sealed record ProjectText(string Name, byte[] Bytes, long Length, string? Folder = null)
 {
     private const string ExampleName = "lace-triangle.jsonc";
 
@@ -34,7 +35,7 @@ internal sealed record ProjectText(string Name, byte[] Bytes, long Length)
                 throw new IOException($"{path} was not found.");
             var length = new FileInfo(path).Length;
             var bytes = ProjectReader.TooLong(length) is null ? File.ReadAllBytes(path) : [];
-            return new(Path.GetFileNameWithoutExtension(path), bytes, length);
+            return new(Path.GetFileNameWithoutExtension(path), bytes, length, Path.GetDirectoryName(Path.GetFullPath(path)));
         }
         catch (UnauthorizedAccessException e)
         {
@@ -45,7 +46,7 @@ internal sealed record ProjectText(string Name, byte[] Bytes, long Length)
     /// <summary>What the file says.</summary>
     public ProjectReading Read()
     {
-        var reader = new ProjectReader(PieceKinds.All, PaperCatalogue.Find, [.. PaperCatalogue.All.Select(p => p.Name)]);
+        var reader = new ProjectReader(PieceKinds.All, PaperCatalogue.Find, [.. PaperCatalogue.All.Select(p => p.Name)], Folder is { } folder ? new FolderBeside(folder).Read : null);
         if (ProjectReader.TooLong(Length) is not { } tooLong)
             return reader.Read(Bytes);
         var findings = new Findings();

@@ -12,6 +12,14 @@ namespace BlockingTemplates.Drawing.Forms;
 public static class MeasuringForm
 {
     private const double PictureMm = 88;
+    private const double LargePictureMm = 112;
+
+    /// <summary>A kind with more tapes than this by name gets the large picture.</summary>
+    private const int FewTapes = 4;
+
+    /// <summary>Where along a line its name stands, clear of what crosses the middle.</summary>
+    private const double NameAt = 0.3;
+
     private const double RowMm = 7.5;
 
     /// <summary>The form of a kind of piece, on A4 (on Letter for makers who measure in inches).</summary>
@@ -23,22 +31,32 @@ public static class MeasuringForm
         flow.Paragraph($"Measuring form: {kind.Shape}", TextStyle.Title);
         flow.Paragraph($"Lay the piece flat, lower edge nearest you, the side up that you will pin it with. Pat it, do not pull. Read the tape to the nearest {(units == LengthUnit.Inches ? "1/4 in" : "half centimetre")}; all in {Name(units)}.", TextStyle.Body);
         flow.Gap(1);
-        flow.Draw(Sketch(kind.Sketch, flow.Take(PictureMm)));
+        flow.Draw(Sketch(kind, flow.Take(kind.TapeLines.Count > FewTapes ? LargePictureMm : PictureMm)));
         flow.Gap(1);
-        if (kind.FinishedSizes.Count > 0)
+        if (kind.FinishedSizes.Count > 0 && ReferenceEquals(kind.FinishedSizes, kind.UnblockedSizes))
         {
-            flow.Heading("Finished size you want");
-            foreach (var size in kind.FinishedSizes)
-                Blank(flow, $"{size.Name}: {size.HowToTake}", units, 1);
+            flow.Heading("Two blanks each: unblocked as it lies now; finished as you want it");
+            BySizes(kind.FinishedSizes, flow, units, 2);
+            Bows(kind, flow, units);
+        }
+        else
+        {
+            if (kind.FinishedSizes.Count > 0)
+                flow.Heading("Finished size you want");
+            BySizes(kind.FinishedSizes, flow, units, 1);
+            flow.Heading("Unblocked, as it lies now");
+            BySizes(kind.UnblockedSizes, flow, units, 1);
+            if (kind.GivenByCorners)
+                ByCorners(kind, flow, units);
+            else if (kind.IsMeasuredBySides)
+                BySides(kind, flow, units);
+            else
+                Bows(kind, flow, units);
         }
 
-        flow.Heading("Unblocked, as it lies now");
-        if (kind.GivenByCorners)
-            ByCorners(kind, flow, units);
-        else
-            BySides(kind, flow, units);
         flow.Gap(2);
-        flow.Paragraph("Bow: the greatest distance of the edge from the straight line between its corners; outward is positive, inward negative.", TextStyle.Small);
+        if (kind.GivenByCorners || kind.StraightEdges.Count > 0)
+            flow.Paragraph("Bow: the greatest distance of the edge from the straight line between its corners; outward is positive, inward negative.", TextStyle.Small);
         flow.Paragraph("Measured dry or damp? Circle one:  dry  /  damp", TextStyle.Small);
         return new($"Measuring form: {kind.Shape}", flow.Finish());
     }
@@ -54,6 +72,19 @@ public static class MeasuringForm
         if (kind.TakesDiagonal)
             Blank(flow, $"diagonal: straight from {kind.CornerNames[0]} to {kind.CornerNames[2]}", units, 1);
         Blank(flow, "stitches or rows along edges, if you counted them", null, 2);
+    }
+
+    private static void Bows(PieceKind kind, PageFlow flow, LengthUnit units)
+    {
+        foreach (var edges in kind.StraightEdges.Chunk(2))
+            Blank(flow, $"unblocked bow of {string.Join("; of ", edges)}", units, edges.Length);
+        Blank(flow, "stitches or rows along edges, if you counted them", null, 2);
+    }
+
+    private static void BySizes(IReadOnlyList<SizeName> sizes, PageFlow flow, LengthUnit units, int count)
+    {
+        foreach (var size in sizes)
+            Blank(flow, $"{size.Words}{(size.IsAsked ? "" : size.IsOptional ? ", if not 0" : $", instead of {size.InsteadOf}")}: {size.HowToTake}", units, count);
     }
 
     private static void ByCorners(PieceKind kind, PageFlow flow, LengthUnit units)
@@ -72,10 +103,14 @@ public static class MeasuringForm
     private static void Blank(PageFlow flow, string words, LengthUnit? units, int count)
     {
         const double blank = 28, gap = 4;
-        var box = flow.Take(RowMm);
-        var y = box.Lower + 2;
         var style = TextStyle.Body;
-        flow.Draw(new TextElement(TextMeasure.Wrap(words, box.Width - (count * (blank + gap)), style.SizeMm)[0], new(box.Left, y), style.SizeMm));
+        var lineMm = 1.25 * style.SizeMm;
+        var width = flow.Take(0).Width - (count * (blank + gap));
+        var lines = TextMeasure.Wrap(words, width, style.SizeMm);
+        var box = flow.Take(RowMm + ((lines.Count - 1) * lineMm));
+        var y = box.Lower + 2;
+        for (var i = 0; i < lines.Count; i++)
+            flow.Draw(new TextElement(lines[i], new(box.Left, y + ((lines.Count - 1 - i) * lineMm)), style.SizeMm));
         for (var i = 0; i < count; i++)
         {
             var right = box.Right - (i * (blank + gap));
@@ -86,27 +121,42 @@ public static class MeasuringForm
     }
 
     /// <summary>The shape with its names, the straight tape from corner to corner dashed, the bow as a short arrow.</summary>
-    private static IEnumerable<Element> Sketch(Outline outline, Box box)
+    private static IEnumerable<Element> Sketch(PieceKind kind, Box box)
     {
+        var outline = kind.Sketch;
         var ring = outline.Ring(0.5);
-        var placing = FramePlacing.Fit(Box.Around(ring), box.Grown(-11));
+        var placing = FramePlacing.Fit(Box.Around([.. ring, .. kind.TapeLines.SelectMany(l => new[] { l.From, l.To })]), box.Grown(-11));
         yield return new PathElement(PathSteps.Polyline(ring.Select(placing.On), true), new(0.6), new Fill(0.95));
         for (var i = 0; i < outline.Edges.Count; i++)
         {
             var curve = outline.Edges[i].Curve;
             Point from = placing.On(curve.Start), to = placing.On(curve.End), middle = placing.On(curve.At(0.5));
             var outward = (to - from).Unit.TurnedRight;
-            yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2, [2, 1.2]));
             var foot = from.Toward(to, 0.5);
-            if (foot.DistanceTo(middle) > 0.5)
+            var takesBow = kind.GivenByCorners || kind.StraightEdges.Contains(outline.Edges[i].Name);
+            if (takesBow)
+                yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2, [2, 1.2]));
+            if (takesBow && foot.DistanceTo(middle) > 0.5)
                 yield return new PathElement(PathSteps.Line(foot, middle), new(0.5));
             var outer = (middle - foot).Dot(outward) > 0 ? middle : foot;
-            yield return Label($"{outline.Edges[i].Name}", outer, outward, TextStyle.Strong.SizeMm, FontWeight.Bold);
+            if (!takesBow)
+                (outer, outward) = (placing.On(curve.At(NameAt)), curve.Direction(NameAt).TurnedRight);
+            yield return Label(outline.Edges[i].Name, outer, outward, TextStyle.Strong.SizeMm, FontWeight.Bold);
             var inner = outer == middle ? foot : middle;
-            yield return Label("bow", inner, -outward, TextStyle.Small.SizeMm, FontWeight.Regular);
+            if (takesBow && (kind.GivenByCorners || kind.IsMeasuredBySides))
+                yield return Label("bow", inner, -outward, TextStyle.Small.SizeMm, FontWeight.Regular);
             yield return new PathElement(PathSteps.Circle(from, 1), null, new Fill());
+            if (kind.TapeLines.Count > FewTapes)
+                continue;
             var corner = (from - placing.On(Box.Around(ring).Centre)).Unit;
             yield return Label(outline.Corners[i].Name, from, corner, TextStyle.Small.SizeMm, FontWeight.Regular);
+        }
+
+        foreach (var line in kind.TapeLines)
+        {
+            Point from = placing.On(line.From), to = placing.On(line.To);
+            yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2, [2, 1.2]));
+            yield return Label(line.Name, from.Toward(to, NameAt), Math.Abs(to.X - from.X) > Math.Abs(to.Y - from.Y) ? new(0, 1) : new(1, 0), TextStyle.Small.SizeMm, FontWeight.Regular);
         }
     }
 

@@ -7,7 +7,6 @@ namespace BlockingTemplates.Engine.Pieces;
 public static class LeftAndRight
 {
     private const double OfferBelow = 0.03;
-    private static readonly string[] Both = ["left", "right"];
 
     /// <summary>The outline with the words left and right exchanged in its names, as seen from the other side of the work.</summary>
     public static Outline Renamed(Outline outline)
@@ -38,8 +37,11 @@ public static class LeftAndRight
         ArgumentNullException.ThrowIfNull(findings);
         foreach (var (group, lengths) in new[] { ("sides", measured.Sides), ("along", measured.Along) })
         {
-            if (Pair(lengths) is var (left, right) && left != right && Math.Abs(left - right) < OfferBelow * Math.Max(left, right))
-                findings.Note($"{measured.Path}.{group}", $"Left and right differ by less than 3 %: {findings.Say(left)} and {findings.Say(right)}.", "If both sides were worked alike, write \"evenOut\": true: both are then taken as their mean.");
+            foreach (var left in LeftNames(lengths))
+            {
+                if (Pair(lengths, left) is var (one, other) && one != other && Math.Abs(one - other) < OfferBelow * Math.Max(one, other))
+                    findings.Note($"{measured.Path}.{group}", $"{Capital(left)} and {Other(left)} differ by less than 3 %: {findings.Say(one)} and {findings.Say(other)}.", "If both sides were worked alike, write \"evenOut\": true: both are then taken as their mean.");
+            }
         }
     }
 
@@ -47,34 +49,45 @@ public static class LeftAndRight
     {
         var averaged = lengths.ToDictionary();
         var place = $"{measured.Path}.{group}";
-        if (Pair(lengths) is var (left, right))
+        foreach (var left in LeftNames(lengths))
         {
-            if (left != right)
+            var right = Other(left);
+            if (Pair(lengths, left) is var (one, other))
             {
-                var mean = (left + right) / 2;
-                averaged["left"] = averaged["right"] = Length.FromMillimetres(mean);
-                findings.Note(place, $"Left {findings.Say(left)} and right {findings.Say(right)} are evened out: both are taken as {findings.Say(mean)}.", "Write \"evenOut\": false if the two sides really differ.");
+                if (one == other)
+                    continue;
+                var mean = (one + other) / 2;
+                averaged[left] = averaged[right] = Length.FromMillimetres(mean);
+                findings.Note(place, $"{Capital(left)} {findings.Say(one)} and {right} {findings.Say(other)} are evened out: both are taken as {findings.Say(mean)}.", "Write \"evenOut\": false if the two sides really differ.");
             }
-        }
-        else if ((lengths.ContainsKey("left") || lengths.ContainsKey("right")) && !measured.Unreadable.Any(u => u.StartsWith(place, StringComparison.Ordinal)))
-        {
-            findings.Note(place, "Only one of left and right stands here: the two cannot be evened out in it.", "Measure both sides in the same way.");
+            else if (!measured.Unreadable.Any(u => u.StartsWith(place, StringComparison.Ordinal)))
+                findings.Note(place, $"Only one of {left} and {right} stands here: the two cannot be evened out in it.", "Measure both sides in the same way.");
         }
 
         return averaged;
     }
 
-    /// <summary>The bows, with a 0 for the side that was taped straight across only, where the other has a bow.</summary>
-    private static IReadOnlyDictionary<string, Length> WithStraightOnes(Measurements measured)
+    /// <summary>The bows, with a 0 for a side that was taped straight across only, where its partner has a bow.</summary>
+    private static Dictionary<string, Length> WithStraightOnes(Measurements measured)
     {
-        var missing = Both.Where(e => !measured.Bows.ContainsKey(e)).ToList();
-        return missing is [var one] && measured.Sides.ContainsKey(one) && !measured.Along.ContainsKey(one)
-            ? measured.Bows.Append(new(one, Length.Zero)).ToDictionary()
-            : measured.Bows;
+        var bows = measured.Bows.ToDictionary();
+        foreach (var missing in measured.Bows.Keys.Select(Other).Where(o => !measured.Bows.ContainsKey(o)).ToList())
+        {
+            if (measured.Sides.ContainsKey(missing) && !measured.Along.ContainsKey(missing))
+                bows.Add(missing, Length.Zero);
+        }
+
+        return bows;
     }
 
-    private static (double Left, double Right)? Pair(IReadOnlyDictionary<string, Length> lengths) =>
-        lengths.TryGetValue("left", out var left) && lengths.TryGetValue("right", out var right) ? (left.Millimetres, right.Millimetres) : null;
+    /// <summary>The names that speak of the left, of all that stand here themselves or by their partner.</summary>
+    private static List<string> LeftNames(IReadOnlyDictionary<string, Length> lengths) =>
+        [.. lengths.Keys.Where(k => Other(k) != k).Select(k => k.Contains("left", StringComparison.Ordinal) ? k : Other(k)).Distinct()];
+
+    private static (double Left, double Right)? Pair(IReadOnlyDictionary<string, Length> lengths, string left) =>
+        lengths.TryGetValue(left, out var one) && lengths.TryGetValue(Other(left), out var other) ? (one.Millimetres, other.Millimetres) : null;
+
+    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Other(string name) =>
         name.Contains("left", StringComparison.Ordinal) ? name.Replace("left", "right", StringComparison.Ordinal) : name.Replace("right", "left", StringComparison.Ordinal);

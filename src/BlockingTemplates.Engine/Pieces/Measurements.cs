@@ -1,4 +1,5 @@
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pieces;
 
@@ -11,6 +12,9 @@ public sealed record Measurements
 {
     /// <summary>Where it stands in the file: <c>piece.finished</c> or <c>piece.unblocked</c>.</summary>
     public required string Path { get; init; }
+
+    /// <summary>Which size it is, in a word: finished or unblocked.</summary>
+    public string State => Path[(Path.LastIndexOf('.') + 1)..];
 
     /// <summary>The kind's own measurements by name, such as wingspan and depth.</summary>
     public IReadOnlyDictionary<string, Length> Sizes { get; init; } = new Dictionary<string, Length>();
@@ -32,6 +36,9 @@ public sealed record Measurements
 
     /// <summary>Edges of a general outline, edge i from corner i to corner i+1, or null.</summary>
     public IReadOnlyList<EdgeEntry>? Edges { get; init; }
+
+    /// <summary>Lines of a general outline's edges where they were read from a file, one for each corner; or null.</summary>
+    public IReadOnlyList<EdgeCurve>? Lines { get; init; }
 
     /// <summary>Paths of values that stood in the file but could not be read.</summary>
     public IReadOnlySet<string> Unreadable { get; init; } = new HashSet<string>();

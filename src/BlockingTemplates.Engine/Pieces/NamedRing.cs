@@ -15,6 +15,6 @@ public static class NamedRing
         var curves = corners.Select((c, i) => line(i, c, corners[(i + 1) % corners.Count])).ToList();
         return curves.Contains(null)
             ? null
-            : new([.. curves.Select((c, i) => new Edge(kind.EdgeNames[i], c!))], [.. kind.CornerNames.Select(c => new Corner(c))]);
+            : new([.. curves.Select((c, i) => new Edge(kind.EdgeNames[i], c!))], [.. kind.CornerNames.Select(c => new Corner(c, kind.IsRound))]);
     }
 }

@@ -35,7 +35,15 @@ public sealed class OutlinePiece : PieceKind
 
     private static Outline? Ring(Measurements measured, Findings findings)
     {
+        ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(findings);
         var path = measured.Path;
+        if (measured is { Lines: { } lines, Corners: { } ends, Edges: { } parts })
+        {
+            var (lineNames, endNames) = (EntryNames.Edges(parts), EntryNames.Corners(ends));
+            return new([.. lines.Select((l, i) => new Edge(lineNames[i], l))], [.. ends.Select((c, i) => new Corner(endNames[i], c.Smooth))]);
+        }
+
         if (measured.Corners is not { } corners)
         {
             if (!measured.Unreadable.Contains($"{path}.corners") && !measured.Unreadable.Contains(path))

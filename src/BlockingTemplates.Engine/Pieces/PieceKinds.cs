@@ -7,7 +7,22 @@ public static class PieceKinds
     public static IReadOnlyList<PieceKind> All { get; } =
     [
         new TrianglePiece(),
+        new CrescentPiece(),
+        new SemicirclePiece(),
+        new CirclePiece(),
+        new SquarePiece(),
         new RectanglePiece(),
+        new ParallelogramPiece(),
+        new TrapezoidPiece(),
+        new KitePiece(),
+        new RegularPolygonPiece("pentagon", 5),
+        new RegularPolygonPiece("hexagon", 6),
+        new RegularPolygonPiece("octagon", 8),
+        new RegularPolygonPiece("decagon", 10),
+        new RegularPolygonPiece("dodecagon", 12),
+        new CollarPiece(),
+        new PanelPiece(),
+        new SleevePiece(),
         new OutlinePiece(),
     ];
 

@@ -3,7 +3,7 @@ using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pieces;
 
-/// <summary>A triangular shawl: top edge tip to tip, foot below its middle at the lower end of the spine.</summary>
+/// <summary>A triangular shawl: top edge tip to tip, foot below it at the lower end of the spine.</summary>
 public sealed class TrianglePiece : PieceKind
 {
     /// <inheritdoc/>
@@ -14,6 +14,9 @@ public sealed class TrianglePiece : PieceKind
     [
         new("wingspan", "straight from tip to tip along the top edge"),
         new("depth", "along the spine, from the middle of the top edge to the foot"),
+        new("offset", "how far the foot stands right of the middle of the top edge; minus: left; depth is then taken straight down") { Reach = SizeReach.EitherWay, IsOptional = true },
+        new("rightSide", "straight from the foot to the right tip") { InsteadOf = "depth" },
+        new("leftSide", "straight from the left tip to the foot") { InsteadOf = "depth" },
     ];
 
     /// <inheritdoc/>
@@ -35,29 +38,48 @@ public sealed class TrianglePiece : PieceKind
     /// <inheritdoc/>
     public override Outline? Finished(Measurements measured, Findings findings)
     {
-        if (FinishedSize.Read(this, measured, findings) is not [var wingspan, var depth])
+        ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(findings);
+        if (MeasuredSizes.Read(FinishedSizes, measured, findings) is not { } sizes)
             return null;
-        return Ring(new(0, 0), new(wingspan / 2, depth), new(-wingspan / 2, depth), (i, from, to) => FinishedSize.Edge(measured, EdgeNames[i], from, to, findings));
+        var wingspan = sizes["wingspan"];
+        Point[]? corners;
+        if (sizes.Has("depth"))
+        {
+            var (depth, foot) = (sizes["depth"], sizes["offset"]);
+            corners = [new(0, 0), new((wingspan / 2) - foot, depth), new((-wingspan / 2) - foot, depth)];
+        }
+        else
+        {
+            if (sizes.Has("offset"))
+                findings.Problem($"{measured.Path}.offset", "The offset stands beside three sides, which give the foot's place already.", "Take it out, or give wingspan, depth and offset.");
+            corners = Closed(wingspan, sizes["leftSide"], sizes["rightSide"], measured.Path, findings);
+            if (sizes.Has("offset"))
+                return null;
+        }
+
+        return corners is null ? null : NamedRing.Of(this, corners, (i, from, to) => BowedEdge.Between(measured, EdgeNames[i], from, to, findings));
     }
 
     /// <inheritdoc/>
     public override Outline? Unblocked(Measurements measured, Findings findings)
     {
+        ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(findings);
         if (EdgeNames.Select(name => TapedEdge.Read(measured, name, findings)).ToList() is not [{ } right, { } top, { } left])
             return null;
-        var tip = Triangulation.Apex(left.Side, right.Side, top.Side);
-        if (tip is not { } apex)
-        {
-            findings.Problem($"{measured.Path}.sides", $"The sides cannot close: top {findings.Say(top.Side)}, left {findings.Say(left.Side)}, right {findings.Say(right.Side)}; the longest must be shorter than the other two together.", "Measure the three sides again, straight from corner to corner.");
-            return null;
-        }
-
-        // The top edge lies level, the foot at the origin below it.
-        Point leftTip = new(-apex.X, apex.Y), rightTip = new(top.Side - apex.X, apex.Y);
         TapedEdge[] taped = [right, top, left];
-        return Ring(new(0, 0), rightTip, leftTip, (i, from, to) => CircularArc.Between(from, to, taped[i].Bow));
+        return Closed(top.Side, left.Side, right.Side, $"{measured.Path}.sides", findings) is { } corners
+            ? NamedRing.Of(this, corners, (i, from, to) => CircularArc.Between(from, to, taped[i].Bow))
+            : null;
     }
 
-    private Outline? Ring(Point foot, Point rightTip, Point leftTip, Func<int, Point, Point, EdgeCurve?> line) =>
-        NamedRing.Of(this, [foot, rightTip, leftTip], line);
+    /// <summary>The corners of three sides, the top edge level and the foot at the origin below it; null after adding a problem.</summary>
+    private static Point[]? Closed(double top, double left, double right, string path, Findings findings)
+    {
+        if (Triangulation.Apex(left, right, top) is { } apex)
+            return [new(0, 0), new(top - apex.X, apex.Y), new(-apex.X, apex.Y)];
+        findings.Problem(path, $"The sides cannot close: top {findings.Say(top)}, left {findings.Say(left)}, right {findings.Say(right)}; the longest must be shorter than the other two together.", "Measure the three sides again, straight from corner to corner.");
+        return null;
+    }
 }

@@ -48,12 +48,14 @@ public static class BlankProject
     private static void AddMeasurements(StringBuilder text, PieceKind kind)
     {
         Line(text, 2, "// The size it should have once it has dried.");
-        Line(text, 2, "\"finished\": {");
-        foreach (var size in kind.FinishedSizes)
-            Line(text, 3, $"{Quoted(size.Name)}: null,", size.HowToTake);
-        Line(text, 3, "\"bows\": {}", "edges that should be curved; else leave it so");
-        Line(text, 2, "},");
+        AddByName(text, "finished", kind, kind.FinishedSizes, "edges that should be curved; else leave it so");
         AddUnblockedComment(text);
+        if (!kind.IsMeasuredBySides)
+        {
+            AddByName(text, "unblocked", kind, kind.UnblockedSizes, "edges that lie curved: how far the middle lies out; minus: in");
+            return;
+        }
+
         Line(text, 2, "\"unblocked\": {");
         AddByEdge(text, "sides", kind.EdgeNames, i => $"straight, {kind.CornerNames[i]} to {kind.CornerNames[(i + 1) % kind.CornerNames.Count]}");
         AddByEdge(text, "bows", kind.EdgeNames, _ => "how far its middle lies out from that; minus: in; 0: straight");
@@ -61,6 +63,21 @@ public static class BlankProject
         Line(text, 3, kind.TakesDiagonal
             ? $"\"diagonal\": {{ \"from\": {Quoted(kind.CornerNames[0])}, \"to\": {Quoted(kind.CornerNames[2])}, \"length\": null }}"
             : "\"diagonal\": null");
+        Line(text, 2, "},");
+    }
+
+    private static void AddByName(StringBuilder text, string name, PieceKind kind, IReadOnlyList<SizeName> sizes, string bows)
+    {
+        Line(text, 2, $"{Quoted(name)}: {{");
+        foreach (var size in sizes)
+        {
+            var written = $"{Quoted(size.Name)}: {(size.IsOptional ? "0" : "null")},";
+            var why = size.InsteadOf is { } other ? $"instead of {other}: " : size.IsOptional ? "if it is not 0: " : "";
+            Line(text, 3, size.IsAsked ? written : "// " + written, why + size.HowToTake);
+        }
+
+        if (kind.StraightEdges.Count > 0)
+            Line(text, 3, "\"bows\": {}", $"{bows}: {{ {Quoted(kind.StraightEdges[0])}: -2 }}");
         Line(text, 2, "},");
     }
 

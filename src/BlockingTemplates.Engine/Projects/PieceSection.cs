@@ -65,11 +65,17 @@ internal sealed record DiagonalSection
 
 internal sealed record OutlineSection
 {
-    [Description("Corners, counter-clockwise."), AtMost(Limits.MostEdges)]
-    public required IReadOnlyList<CornerValue> Corners { get; init; }
+    [Description("Corners, counter-clockwise. With a file: those of its joints that are corners; left out, corners are where the line turns sharply."), AtMost(Limits.MostEdges)]
+    public IReadOnlyList<CornerValue>? Corners { get; init; }
 
     [Description("Edges, edge i from corner i to corner i+1; straight lines if left out."), AtMost(Limits.MostEdges)]
     public IReadOnlyList<OutlineEdgeSection>? Edges { get; init; }
+
+    [Description("An SVG or CSV file beside the project file that holds the line at true size."), AtMost(Limits.LongestFileName)]
+    public string? File { get; init; }
+
+    [Description("Id of the path in the SVG file, where it holds several."), AtMost(Limits.LongestFileName)]
+    public string? PathId { get; init; }
 }
 
 internal sealed record CornerSection

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Projects.Files;
 using BlockingTemplates.Engine.Projects.Sections;
 using BlockingTemplates.Engine.Projects.Text;
 using BlockingTemplates.Engine.Sheets;
@@ -11,7 +12,8 @@ namespace BlockingTemplates.Engine.Projects;
 /// <param name="kinds">The kinds of piece known.</param>
 /// <param name="paper">The paper of a name, or null where it is not known; A4 has to be.</param>
 /// <param name="paperNames">The names of the papers known.</param>
-public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, Paper?> paper, IReadOnlyList<string> paperNames)
+/// <param name="beside">The file of a plain name beside the project file; null where the project file stands nowhere.</param>
+public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, Paper?> paper, IReadOnlyList<string> paperNames, Func<string, FileBeside>? beside = null)
 {
     /// <summary>The most bytes a project file may have: 5 MB, counted as 5,000,000 bytes.</summary>
     public const int MostBytes = 5_000_000;
@@ -28,7 +30,7 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
     /// <param name="utf8">The file: JSON in UTF-8, with or without a byte order mark; comments and trailing commas allowed.</param>
     public ProjectReading Read(ReadOnlySpan<byte> utf8)
     {
-        var reading = new FileReading();
+        var reading = new FileReading { Beside = beside };
         if (TooLong(utf8.Length) is { } tooLong)
         {
             reading.Problem(tooLong.Path, null, tooLong.What, tooLong.Do);

@@ -82,26 +82,16 @@ public static class ProjectSchema
         };
     }
 
-    private static JsonObject Finished(PieceKind kind)
-    {
-        if (kind.GivenByCorners)
-            return Of(ProjectFileTypes.Default.OutlineSection);
-        var section = WithEdges(Of(ProjectFileTypes.Default.FinishedSection), kind);
-        var properties = new JsonObject();
-        foreach (var size in kind.FinishedSizes)
-            properties[size.Name] = Reference("length");
-        foreach (var (name, value) in (JsonObject)section["properties"]!)
-            properties[name] = value?.DeepClone();
-        section["properties"] = properties;
-        section["required"] = new JsonArray([.. kind.FinishedSizes.Select(s => JsonValue.Create(s.Name))]);
-        return section;
-    }
+    private static JsonObject Finished(PieceKind kind) =>
+        kind.GivenByCorners ? ByCorners() : ByName(kind, kind.FinishedSizes);
 
     private static JsonObject Unblocked(PieceKind kind)
     {
         if (kind.GivenByCorners)
-            return Of(ProjectFileTypes.Default.OutlineSection);
-        var section = WithEdges(Of(ProjectFileTypes.Default.UnblockedSection), kind);
+            return ByCorners();
+        if (!kind.IsMeasuredBySides)
+            return ByName(kind, kind.UnblockedSizes);
+        var section = WithEdges(Of(ProjectFileTypes.Default.UnblockedSection), kind.EdgeNames);
         var properties = (JsonObject)section["properties"]!;
         if (!kind.TakesDiagonal)
             properties["diagonal"] = new JsonObject { ["type"] = "null" };
@@ -114,13 +104,55 @@ public static class ProjectSchema
         return section;
     }
 
+    private static JsonObject ByCorners()
+    {
+        var section = Of(ProjectFileTypes.Default.OutlineSection);
+        section["anyOf"] = new JsonArray([.. ((string[])["corners", "file"]).Select(n => new JsonObject
+        {
+            ["properties"] = new JsonObject { [n] = new JsonObject { ["not"] = new JsonObject { ["type"] = "null" } } },
+            ["required"] = new JsonArray(n),
+        })]);
+        return section;
+    }
+
+    private static JsonObject ByName(PieceKind kind, IReadOnlyList<SizeName> sizes)
+    {
+        var section = WithEdges(Of(ProjectFileTypes.Default.FinishedSection), kind.StraightEdges);
+        var properties = new JsonObject();
+        foreach (var size in sizes)
+        {
+            var otherWay = size.InsteadOf is null ? "" : $" (instead of {size.InsteadOf})";
+            properties[size.Name] = new JsonObject { ["description"] = $"{char.ToUpperInvariant(size.HowToTake[0])}{size.HowToTake[1..]}{otherWay}.", ["$ref"] = "#/$defs/length" };
+        }
+
+        foreach (var (name, value) in (JsonObject)section["properties"]!)
+        {
+            if (kind.StraightEdges.Count > 0)
+                properties[name] = value?.DeepClone();
+        }
+
+        section["properties"] = properties;
+        var replaced = sizes.Select(s => s.InsteadOf).OfType<string>().ToHashSet();
+        section["required"] = NamesOf(sizes.Where(s => s.IsAsked && !replaced.Contains(s.Name)));
+        if (replaced.Count > 0)
+        {
+            section["allOf"] = new JsonArray([.. replaced.Select(r => AnyOf(
+                new JsonObject { ["required"] = new JsonArray(r) },
+                new JsonObject { ["required"] = NamesOf(sizes.Where(s => s.InsteadOf == r)) }))]);
+        }
+
+        return section;
+    }
+
+    private static JsonArray NamesOf(IEnumerable<SizeName> sizes) => [.. sizes.Select(s => (JsonNode)s.Name)];
+
     // Maps from an edge's name know the names.
-    private static JsonObject WithEdges(JsonObject section, PieceKind kind)
+    private static JsonObject WithEdges(JsonObject section, IReadOnlyList<string> edges)
     {
         foreach (var (_, value) in (JsonObject)section["properties"]!)
         {
             if (value is JsonObject map && map["additionalProperties"] is JsonObject)
-                map["propertyNames"] = Words(kind.EdgeNames);
+                map["propertyNames"] = Words(edges);
         }
 
         return section;

@@ -14,6 +14,19 @@ public sealed class EllipticArc : SmoothEdge
     /// <inheritdoc/>
     protected override IReadOnlyList<double> Knots { get; } = [0, 1];
 
+    /// <summary>The part of an upright ellipse from one angle over a sweep; an arc of a circle where both half axes are equal.</summary>
+    /// <param name="centre">The ellipse's middle.</param>
+    /// <param name="across">Its half axis along x, in millimetres, above 0.</param>
+    /// <param name="up">Its half axis along y, in millimetres, above 0.</param>
+    /// <param name="start">Angle of the start in radians, as on the circle that the ellipse is a stretched image of.</param>
+    /// <param name="sweep">How far round, counter-clockwise positive, in radians; not 0, at most a half turn either way.</param>
+    public static EdgeCurve About(Point centre, double across, double up, double start, double sweep)
+    {
+        var bow = Math.Sign(sweep) * 2 * Math.Pow(Math.Sin(sweep / 4), 2);
+        var onCircle = new CircularArc(Point.Origin + Vector.AtAngle(start), Point.Origin + Vector.AtAngle(start + sweep), bow);
+        return onCircle.Mapped(new(across, 0, centre.X, 0, up, centre.Y));
+    }
+
     /// <inheritdoc/>
     public override EdgeCurve Mapped(Affine map) => new EllipticArc(_circular, _map.Then(map));
 

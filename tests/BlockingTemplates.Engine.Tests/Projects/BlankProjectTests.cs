@@ -48,9 +48,10 @@ public class BlankProjectTests
         {
             return
             [
-                .. kind.FinishedSizes.Select(s => $"piece.finished.{s.Name}"),
-                .. kind.EdgeNames.Select(e => $"piece.unblocked.sides.{e}"),
-                .. kind.EdgeNames.Select(e => $"piece.unblocked.bows.{e}"),
+                .. kind.FinishedSizes.Where(s => s.IsAsked).Select(s => $"piece.finished.{s.Name}"),
+                .. kind.UnblockedSizes.Where(s => s.IsAsked).Select(s => $"piece.unblocked.{s.Name}"),
+                .. (kind.IsMeasuredBySides ? kind.EdgeNames : []).Select(e => $"piece.unblocked.sides.{e}"),
+                .. (kind.IsMeasuredBySides ? kind.EdgeNames : []).Select(e => $"piece.unblocked.bows.{e}"),
                 .. (string[])(kind.TakesDiagonal ? ["piece.unblocked.diagonal.length"] : []),
             ];
         }

@@ -19,9 +19,17 @@ internal static class Reading
     public static ProjectReader Reader { get; } = new(
         PieceKinds.All,
         name => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase)),
-        [.. Papers.Select(p => p.Name)]);
+        [.. Papers.Select(p => p.Name)],
+        name => new(File.ReadAllBytes(Path.Combine(Shared!, "examples", name)), null));
 
     public static string Shared { get; } = SharedFolder();
+
+    // With files beside the project, by name.
+    public static ProjectReading With(string text, params (string Name, string Content)[] files) => new ProjectReader(
+        PieceKinds.All,
+        name => Papers.FirstOrDefault(p => p.Name == name),
+        [.. Papers.Select(p => p.Name)],
+        name => files.FirstOrDefault(f => f.Name == name) is { Name: not null } file ? new(Encoding.UTF8.GetBytes(file.Content), null) : new(null, $"{name} was not found.")).Read(Encoding.UTF8.GetBytes(text));
 
     public static ProjectReading Of(string text) => Reader.Read(Encoding.UTF8.GetBytes(text));
 

@@ -29,7 +29,7 @@ public class ReadingProblemsTests
 
     [Theory]
     [InlineData("{ \"title\": \"x\" }", "piece", "\"piece\" is missing in a project file.", "its shape and its finished size")]
-    [InlineData("{ \"piece\": { \"finished\": {} } }", "piece.shape", "\"shape\" is missing in the piece.", "\"triangle\", \"rectangle\", \"outline\"")]
+    [InlineData("{ \"piece\": { \"finished\": {} } }", "piece.shape", "\"shape\" is missing in the piece.", "\"triangle\", \"crescent\"")]
     [InlineData("{ \"piece\": { \"shape\": \"triangle\" } }", "piece.finished", "\"finished\" is missing in the piece.", "Write the finished size.")]
     [InlineData("{ \"piece\": { \"shape\": \"triangel\", \"finished\": {} } }", "piece.shape", "\"triangel\" is no kind of piece known here.", "Did you mean \"triangle\"?")]
     [InlineData("{ \"piece\": { \"shape\": \"blob\", \"finished\": {} } }", "piece.shape", "\"blob\" is no kind of piece known here.", "\"outline\" takes any shape")]
@@ -240,7 +240,7 @@ public class ReadingProblemsTests
         var sides = Reading.Of(Reading.Triangle(piece: ", \"unblocked\": { \"sides\": 5 }")).Project!.Unblocked!;
         Assert.Equal(["piece.unblocked.sides", "piece.unblocked.sides.right", "piece.unblocked.sides.top", "piece.unblocked.sides.left"], sides.Unreadable);
         var finished = Reading.Of("{ \"piece\": { \"shape\": \"triangle\" } }").Project!.Finished;
-        Assert.Equal(["piece.finished", "piece.finished.wingspan", "piece.finished.depth"], finished.Unreadable);
+        Assert.Equal(["piece.finished", "piece.finished.wingspan", "piece.finished.depth", "piece.finished.offset", "piece.finished.rightSide", "piece.finished.leftSide"], finished.Unreadable);
     }
 
     [Fact]

@@ -9,6 +9,7 @@ internal static class Limits
     public const int LongestTitle = 200;
     public const int LongestNotes = 10_000;
     public const int LongestName = 60;
+    public const int LongestFileName = 100;
     public const int MostEdges = 1000;
     public const int MostPoints = 10_000;
     public const int MostPapers = 20;

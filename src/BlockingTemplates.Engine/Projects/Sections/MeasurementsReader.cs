@@ -7,6 +7,8 @@ namespace BlockingTemplates.Engine.Projects.Sections;
 /// <summary>Reads the finished or the unblocked size of a piece whose edges and corners have fixed names.</summary>
 internal sealed class MeasurementsReader
 {
+    private const string BowFill = "Fill it in: the edge's greatest distance from its straight line; 0 where it is straight.";
+
     private readonly FileReading _reading;
     private readonly PieceKind _kind;
     private readonly string _path;
@@ -23,50 +25,71 @@ internal sealed class MeasurementsReader
     public static Measurements Finished(JsonPlace? place, PieceKind kind, FileReading reading)
     {
         var reader = new MeasurementsReader(reading, kind, "piece.finished");
-        var sizes = kind.FinishedSizes.Select(s => s.Name).ToList();
-        string[] names = [.. sizes, .. SectionNames.Of<FinishedSection>()];
-        var section = Section.Open(place, names, $"the finished size of a {kind.Shape}", reading);
-        if (!section.IsThere)
-            reader.Unread(["", .. sizes.Select(s => "." + s)]);
-        return new()
-        {
-            Path = reader._path,
-            Sizes = reader.Lengths(kind.FinishedSizes.Select(s => (s.Name, section[s.Name], $"Fill it in: {s.HowToTake}.")), Limits.Size),
-            Bows = reader.ByEdge(section, "bows", Limits.Signed, "Fill it in: the edge's greatest distance from its straight line; 0 where it is straight."),
-            Unreadable = reader._unreadable,
-        };
+        return reader.ByName(place, kind.FinishedSizes, out _);
     }
 
     /// <summary>Reads <c>piece.unblocked</c>; null where it is left out or no object.</summary>
     public static Measurements? Unblocked(JsonPlace? place, PieceKind kind, FileReading reading)
     {
         var reader = new MeasurementsReader(reading, kind, "piece.unblocked");
-        var section = Section.Open<UnblockedSection>(place, $"the unblocked size of a {kind.Shape}", reading);
+        if (!kind.IsMeasuredBySides)
+        {
+            var named = reader.ByName(place, kind.UnblockedSizes, out var isThere);
+            return isThere ? named : null;
+        }
+
+        var section = Section.Open<UnblockedSection>(place, $"the unblocked size of {kind.WithArticle}", reading);
         if (!section.IsThere)
             return null;
         return new()
         {
             Path = reader._path,
-            Sides = reader.ByEdge(section, "sides", Limits.Size, "Fill it in: straight tape from corner to corner."),
-            Bows = reader.ByEdge(section, "bows", Limits.Signed, "Fill it in: the edge's greatest distance from its straight line; 0 where it is straight."),
-            Along = reader.ByEdge(section, "along", Limits.Size, "Fill it in: tape laid along the edge."),
+            Sides = reader.ByEdge(section, "sides", kind.EdgeNames, Limits.Size, "Fill it in: straight tape from corner to corner."),
+            Bows = reader.ByEdge(section, "bows", kind.EdgeNames, Limits.Signed, BowFill),
+            Along = reader.ByEdge(section, "along", kind.EdgeNames, Limits.Size, "Fill it in: tape laid along the edge."),
             Diagonal = reader.Diagonal(section["diagonal"]),
             Unreadable = reader._unreadable,
         };
     }
 
-    private Dictionary<string, Length> ByEdge(Section section, string name, LengthRange range, string fill)
+    /// <summary>Measurements by name, and the bows of the edges that are straight unless said.</summary>
+    private Measurements ByName(JsonPlace? place, IReadOnlyList<SizeName> sizes, out bool isThere)
     {
-        var edges = Section.Open(section[name], _kind.EdgeNames, $"the edges of a {_kind.Shape}", _reading);
-        if (!edges.IsThere && section[name] is { Kind: not JsonPlaceKind.Blank })
-            Unread(["." + name, .. _kind.EdgeNames.Select(e => $".{name}.{e}")]);
-        return Lengths(_kind.EdgeNames.Select(e => (e, edges[e], fill)), range);
+        var hasBows = _kind.StraightEdges.Count > 0;
+        string[] names = [.. sizes.Select(s => s.Name), .. hasBows ? SectionNames.Of<FinishedSection>() : []];
+        var section = Section.Open(place, names, $"the {_path[(_path.LastIndexOf('.') + 1)..]} size of {_kind.WithArticle}", _reading);
+        isThere = section.IsThere;
+        if (!isThere)
+            Unread(["", .. sizes.Select(s => "." + s.Name)]);
+        return new()
+        {
+            Path = _path,
+            Sizes = Lengths(sizes.Select(s => (s.Name, section[s.Name], $"Fill it in: {s.HowToTake}.", Range(s.Reach)))),
+            Bows = hasBows ? ByEdge(section, "bows", _kind.StraightEdges, Limits.Signed, BowFill) : [],
+            Unreadable = _unreadable,
+        };
     }
 
-    private Dictionary<string, Length> Lengths(IEnumerable<(string Name, JsonPlace? Place, string Fill)> places, LengthRange range)
+    private static LengthRange Range(SizeReach reach) => reach switch
+    {
+        SizeReach.AboveZero => Limits.Size,
+        SizeReach.FromZero => Limits.Station,
+        SizeReach.EitherWay => Limits.Signed,
+        _ => throw new ArgumentOutOfRangeException(nameof(reach)),
+    };
+
+    private Dictionary<string, Length> ByEdge(Section section, string name, IReadOnlyList<string> edgeNames, LengthRange range, string fill)
+    {
+        var edges = Section.Open(section[name], edgeNames, $"the edges of {_kind.WithArticle}", _reading);
+        if (!edges.IsThere && section[name] is { Kind: not JsonPlaceKind.Blank })
+            Unread(["." + name, .. edgeNames.Select(e => $".{name}.{e}")]);
+        return Lengths(edgeNames.Select(e => (e, edges[e], fill, range)));
+    }
+
+    private Dictionary<string, Length> Lengths(IEnumerable<(string Name, JsonPlace? Place, string Fill, LengthRange Range)> places)
     {
         var lengths = new Dictionary<string, Length>();
-        foreach (var (name, place, fill) in places)
+        foreach (var (name, place, fill, range) in places)
         {
             if (place is not null && _reading.Measured(place, range, fill, _unreadable) is { } length)
                 lengths.Add(name, length);
@@ -81,7 +104,7 @@ internal sealed class MeasurementsReader
             return null;
         if (!_kind.TakesDiagonal)
         {
-            _reading.Problem(place, $"A {_kind.Shape} is measured without a diagonal.", "Take it out, or write null.");
+            _reading.Problem(place, $"{char.ToUpperInvariant(_kind.WithArticle[0])}{_kind.WithArticle[1..]} is measured without a diagonal.", "Take it out, or write null.");
             return null;
         }
 
@@ -105,7 +128,7 @@ internal sealed class MeasurementsReader
             return name;
         _reading.Problem(
             place,
-            $"{place.Words} is no corner of a {_kind.Shape}.",
+            $"{place.Words} is no corner of {_kind.WithArticle}.",
             NearestName.Of(name, _kind.CornerNames) is { } near ? $"Did you mean \"{near}\"?" : $"Write one of {Values.Listed(_kind.CornerNames)}.");
         return null;
     }

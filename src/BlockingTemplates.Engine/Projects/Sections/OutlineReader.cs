@@ -3,6 +3,7 @@ using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Projects.Text;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Projects.Sections;
 
@@ -34,22 +35,36 @@ internal sealed class OutlineReader
         var section = Section.Open<OutlineSection>(place, "an outline", reading);
         if (!section.IsThere)
             reader._unreadable.UnionWith([path, path + ".corners"]);
-        var cornersAt = section.Needed("corners", "Give the corners counter-clockwise, such as [[0, 0], [80, 0], [80, 40], [0, 40]].", reading);
-        if (section.IsThere && cornersAt is null)
+        var fileAt = section["file"] is { Kind: not JsonPlaceKind.Blank } at ? at : null;
+        var cornersAt = fileAt is null
+            ? section.Needed("corners", "Give the corners counter-clockwise, such as [[0, 0], [80, 0], [80, 40], [0, 40]], or the name of a drawing: \"file\": \"shawl.svg\".", reading)
+            : section["corners"] is { Kind: not JsonPlaceKind.Blank } named ? named : null;
+        if (section.IsThere && cornersAt is null && fileAt is null)
             reader._unreadable.Add(path + ".corners");
         var corners = cornersAt is null ? null : reader.Corners(cornersAt);
         var edges = section["edges"] is { } edgesAt ? reader.Edges(edgesAt) : null;
+        IReadOnlyList<EdgeCurve>? lines = null;
+        var pathId = reading.Text(section["pathId"], Limits.LongestFileName);
+        if (fileAt is null && pathId is not null)
+            reading.Problem(section["pathId"]!, "A path's id stands without a file.", "Name the SVG file too: \"file\": \"shawl.svg\"; or take it out.");
+        if (fileAt is not null)
+        {
+            var drawn = reader._unreadable.Count > 0 ? null : new DrawnOutlineReader(reading, path).Read(fileAt, pathId, cornersAt, corners, section["edges"], edges);
+            if (drawn is null)
+                reader._unreadable.UnionWith([path, path + ".corners"]);
+            (lines, corners, edges) = (drawn?.Lines, drawn?.Corners ?? corners, drawn?.Edges ?? edges);
+        }
 
         cornerNames = corners?.Select((c, i) => c.Name ?? Numbered("corner", i)).ToList();
         var count = Math.Max(corners?.Count ?? 0, edges?.Count ?? 0);
         edgeNames = corners is null && edges is null
             ? null
             : [.. Enumerable.Range(0, count).Select(i => i < edges?.Count && edges[i].Name is { } name ? name : Numbered("edge", i))];
-        reader.CheckNames(cornersAt, cornerNames, section["edges"], edgeNames);
+        reader.CheckNames(cornersAt ?? fileAt, cornerNames, section["edges"], edgeNames);
         var isWhole = !reader._unreadable.Any(u => u.StartsWith(path + ".corners", StringComparison.Ordinal));
         if (!isWhole)
             reader._unreadable.Add(path + ".corners");
-        return new() { Path = path, Corners = isWhole ? corners : null, Edges = edges, Unreadable = reader._unreadable };
+        return new() { Path = path, Corners = isWhole ? corners : null, Edges = edges, Lines = isWhole ? lines : null, Unreadable = reader._unreadable };
     }
 
     private static string Numbered(string what, int index) => string.Create(CultureInfo.InvariantCulture, $"{what} {index + 1}");
@@ -146,7 +161,7 @@ internal sealed class OutlineReader
     {
         var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         for (var i = 0; i < corners?.Count; i++)
-            Check(corners[i], cornersAt!.Items[i]);
+            Check(corners[i], i < cornersAt!.Items.Count ? cornersAt.Items[i] : cornersAt);
         for (var i = 0; i < edges?.Count; i++)
             Check(edges[i], i < edgesAt?.Items.Count ? edgesAt.Items[i] : cornersAt!);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Projects.Files;
 
 namespace BlockingTemplates.Engine.Projects.Text;
 
@@ -12,6 +13,9 @@ internal sealed class FileReading
     private int _unlisted;
 
     public Findings Findings { get; } = new();
+
+    /// <summary>The file of a plain name beside the project file, or null where there is none to ask for.</summary>
+    public Func<string, FileBeside>? Beside { get; init; }
 
     /// <summary>The unit of numbers and of texts without one.</summary>
     public LengthUnit Unit { get; set; } = LengthUnit.Millimetres;
@@ -35,6 +39,12 @@ internal sealed class FileReading
     {
         if (Findings.Notes.Count < MostProblems)
             Findings.Note(place.Path, what, @do, place.Line);
+    }
+
+    public void Note(string place, int? line, string what, string @do)
+    {
+        if (Findings.Notes.Count < MostProblems)
+            Findings.Note(place, what, @do, line);
     }
 
     /// <summary>Says how many problems were left off the list.</summary>
