@@ -1,7 +1,7 @@
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
-using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;

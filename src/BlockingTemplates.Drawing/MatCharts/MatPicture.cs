@@ -7,8 +7,8 @@ using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pins;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.MatCharts;
 

@@ -3,8 +3,8 @@ using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Mats;
-using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Overviews;

@@ -25,12 +25,12 @@ public static class LengthText
     /// <returns>Whether the text is a length.</returns>
     public static bool TryRead(string text, LengthUnit unit, out Length length, [NotNullWhen(false)] out string? why)
     {
-        var read = TryRead(text, unit, out length, out LengthRefusal? refusal);
+        var read = IsRead(text, unit, out length, out LengthRefusal? refusal);
         why = refusal is { } r ? $"{r.What} {r.Write}" : null;
         return read;
     }
 
-    internal static bool TryRead(string text, LengthUnit unit, out Length length, [NotNullWhen(false)] out LengthRefusal? refusal)
+    internal static bool IsRead(string text, LengthUnit unit, out Length length, [NotNullWhen(false)] out LengthRefusal? refusal)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.Length > LongestText)

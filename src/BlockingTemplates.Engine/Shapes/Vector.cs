@@ -40,7 +40,4 @@ public readonly record struct Vector(double X, double Y)
 
     /// <summary>Vector product; positive when the other lies counter-clockwise of this.</summary>
     public double Cross(Vector other) => (X * other.Y) - (Y * other.X);
-
-    /// <summary>The two components. (A record would print its properties too, and <see cref="Unit"/> prints itself without end.)</summary>
-    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"({X}, {Y})");
 }

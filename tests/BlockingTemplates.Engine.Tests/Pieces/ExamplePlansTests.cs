@@ -1,8 +1,8 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects;
-using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Shapes;
+using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Engine.Tests.Projects;
 
 namespace BlockingTemplates.Engine.Tests.Pieces;

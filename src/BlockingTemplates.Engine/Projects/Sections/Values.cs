@@ -18,7 +18,7 @@ internal static class Values
         Length length;
         if (place.Kind == JsonPlaceKind.Text)
         {
-            if (!LengthText.TryRead(place.Text, reading.Unit, out length, out LengthRefusal? refusal))
+            if (!LengthText.IsRead(place.Text, reading.Unit, out length, out LengthRefusal? refusal))
             {
                 reading.Problem(place, refusal.What, refusal.Write);
                 return null;
