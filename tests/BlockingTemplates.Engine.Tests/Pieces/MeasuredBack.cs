@@ -38,9 +38,14 @@ internal static class MeasuredBack
             case "panel":
                 return new()
                 {
-                    ["hem"] = E("hem").Length, ["chest"] = Across("left underarm", "right underarm"), ["length"] = box.Height,
-                    ["armhole"] = C("right shoulder tip").Y - C("right underarm").Y, ["shoulders"] = Across("left shoulder tip", "right shoulder tip"),
-                    ["shoulderSlope"] = box.Upper - C("left shoulder tip").Y, ["neckWidth"] = Across("left neck", "right neck"), ["neckDepth"] = box.Upper - Middle("neckline").Y,
+                    ["hem"] = E("hem").Length,
+                    ["chest"] = Across("left underarm", "right underarm"),
+                    ["length"] = box.Height,
+                    ["armhole"] = C("right shoulder tip").Y - C("right underarm").Y,
+                    ["shoulders"] = Across("left shoulder tip", "right shoulder tip"),
+                    ["shoulderSlope"] = box.Upper - C("left shoulder tip").Y,
+                    ["neckWidth"] = Across("left neck", "right neck"),
+                    ["neckDepth"] = box.Upper - Middle("neckline").Y,
                 };
             case "sleeve":
                 return new() { ["cuff"] = E("cuff").Length, ["upperArm"] = Across("left underarm", "right underarm"), ["length"] = C("left underarm").Y, ["cap"] = Middle("cap").Y - C("left underarm").Y };

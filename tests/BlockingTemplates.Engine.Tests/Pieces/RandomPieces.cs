@@ -42,8 +42,14 @@ internal static class RandomPieces
                 var shoulders = Between(250, 600);
                 return new()
                 {
-                    ["hem"] = Between(250, 900), ["chest"] = shoulders + Between(-40, 200), ["length"] = Between(400, 900), ["armhole"] = Between(150, 280),
-                    ["shoulders"] = shoulders, ["shoulderSlope"] = Between(0, 60), ["neckWidth"] = Between(0.3, 0.6) * shoulders, ["neckDepth"] = Between(0, 150),
+                    ["hem"] = Between(250, 900),
+                    ["chest"] = shoulders + Between(-40, 200),
+                    ["length"] = Between(400, 900),
+                    ["armhole"] = Between(150, 280),
+                    ["shoulders"] = shoulders,
+                    ["shoulderSlope"] = Between(0, 60),
+                    ["neckWidth"] = Between(0.3, 0.6) * shoulders,
+                    ["neckDepth"] = Between(0, 150),
                 };
             case "sleeve":
                 return new() { ["cuff"] = Between(150, 500), ["upperArm"] = Between(250, 600), ["length"] = Between(80, 600), ["cap"] = Between(0, 200) };
