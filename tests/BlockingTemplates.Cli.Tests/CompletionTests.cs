@@ -6,7 +6,7 @@ public class CompletionTests
     [Theory]
     [InlineData("[suggest:3]", "pla", "plan")]
     [InlineData("[suggest:8]", "plan --o", "--out")]
-    [InlineData("[suggest:6]", "new re", "rectangle")]
+    [InlineData("[suggest:8]", "new rect", "rectangle")]
     [InlineData("[suggest:17]", "new triangle --un", "--units")]
     public async Task A_begun_word_is_completed(string directive, string words, string answer)
     {

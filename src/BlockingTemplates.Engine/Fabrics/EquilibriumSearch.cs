@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Fabrics;
@@ -15,7 +14,6 @@ internal sealed class EquilibriumSearch
 
     private readonly MembraneSystem _of;
     private readonly EquilibriumSettings _settings;
-    private readonly Stopwatch _clock;
     private readonly IProgress<EquilibriumStep>? _progress;
     private readonly CancellationToken _cancellation;
     private readonly List<(int Node, double Part)>[] _stitches;
@@ -28,9 +26,9 @@ internal sealed class EquilibriumSearch
     private readonly Vector[] _pull;
     private double[] _x = [];
 
-    internal EquilibriumSearch(MembraneSystem of, MembraneSupport support, EquilibriumSettings settings, Stopwatch clock, IProgress<EquilibriumStep>? progress, CancellationToken cancellation)
+    internal EquilibriumSearch(MembraneSystem of, MembraneSupport support, EquilibriumSettings settings, IProgress<EquilibriumStep>? progress, CancellationToken cancellation)
     {
-        (_of, _support, _settings, _clock, _progress, _cancellation) = (of, support, settings, clock, progress, cancellation);
+        (_of, _support, _settings, _progress, _cancellation) = (of, support, settings, progress, cancellation);
         var n = of.Mesh.Nodes.Count;
         _stitches = [.. support.Pins.Select(p => RimStitches.Parts(of.Mesh, p.Edge, p.Fraction, p.WidthMm))];
         _pull = new Vector[_stitches.Length];
@@ -79,7 +77,7 @@ internal sealed class EquilibriumSearch
                 End = EquilibriumEnd.Converged;
             else if (Steps >= _settings.MostSteps)
                 End = EquilibriumEnd.StepLimit;
-            else if (_clock.Elapsed > _settings.TimeLimit)
+            else if (_settings.TimeIsUp.IsCancellationRequested)
                 End = EquilibriumEnd.TimeLimit;
             else if (Step(energy, stay))
                 continue;

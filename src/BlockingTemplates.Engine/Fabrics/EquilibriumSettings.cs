@@ -9,8 +9,8 @@ public sealed record EquilibriumSettings
     /// <summary>Most Newton steps.</summary>
     public int MostSteps { get; init; } = 200;
 
-    /// <summary>Longest time, or null for none.</summary>
-    public TimeSpan? TimeLimit { get; init; }
+    /// <summary>Cancelled by the caller once the time for the answer is up: the search then ends with the best so far. Never, unless given.</summary>
+    public CancellationToken TimeIsUp { get; init; }
 
     /// <summary>The share k of <see cref="SlackStay"/>.</summary>
     public double SlackShare { get; init; } = 1e-5;

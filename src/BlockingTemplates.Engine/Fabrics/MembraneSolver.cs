@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Fabrics;
@@ -54,8 +53,7 @@ public sealed class MembraneSolver
             throw new ArgumentException("The start needs a place for each node.", nameof(start));
         if (support.Pins.Any(p => !(p.WidthMm > 0 && p.WidthMm <= _widestMm * (1 + 1e-9))))
             throw new ArgumentException("A pin's stitch is wider than the widest announced.", nameof(support));
-        var clock = Stopwatch.StartNew();
-        var search = new EquilibriumSearch(_system, support, settings, clock, progress, cancellation);
+        var search = new EquilibriumSearch(_system, support, settings, progress, cancellation);
         search.Run(start);
         var places = search.Places();
         var stretches = _system.Energy.Stretches(places);

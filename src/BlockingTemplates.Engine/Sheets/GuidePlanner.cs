@@ -38,9 +38,17 @@ public static class GuidePlanner
         if (half is not null)
             (cut, grid) = Search(plan, paper, check, settings, cutLine, half);
         var spots = NumberSpots.Of(plan, style, half);
+        return Best(plan, grid, spots, new(cut, check, grid.Layout(grid.Tied[0]), [], [], cutLine, half), findings);
+    }
+
+    /// <summary>The guide on the best of the page grids that need equally few sheets, with its numbers.</summary>
+    internal static Guide Best(PinPlan plan, PageGrid grid, NumberSpots spots, Guide guide, Findings findings)
+    {
+        // Numbers that have no spot outside on any grid do not count: a grid with none beside them ends the search.
+        var always = spots.OfMarks.Count(m => !m.Outside.Any());
         var least = int.MaxValue;
-        var layout = grid.Layout(grid.Best(placing => least = Math.Min(least, NumberPlacer.CountInside(spots, grid.Layout(placing), least))));
-        return WithNumbers(plan, new(cut, check, layout, [], [], cutLine, half), spots, findings);
+        var layout = grid.Layout(grid.Best(placing => (least = Math.Min(least, NumberPlacer.CountInside(spots, grid.Layout(placing), least))) - always));
+        return WithNumbers(plan, guide with { Layout = layout }, spots, findings);
     }
 
     /// <summary>The guide with its crosses and numbers; a note where numbers may touch.</summary>

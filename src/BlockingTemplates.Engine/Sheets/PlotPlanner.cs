@@ -26,19 +26,11 @@ public static class PlotPlanner
         double width = Math.Min(shown.Width + (2 * MarginMm), most), height = Math.Min(shown.Height + (2 * MarginMm), most);
         var paper = new Paper("one page", Length.FromMillimetres(Math.Min(width, height)), Length.FromMillimetres(Math.Max(width, height)));
         var spots = NumberSpots.Of(plan, style);
-        SheetLayout layout;
+        Guide On(SheetLayout layout) => new(paper, PrinterCheck.True, layout, [], [], cutLine, null);
         if (shown.Width + (2 * MarginMm) <= most && shown.Height + (2 * MarginMm) <= most)
-        {
-            layout = new(paper, width > height, [new(1, 1, shown, false)], shown.Width, shown.Height, 0, MarginMm);
-        }
-        else
-        {
-            var grid = PageGrid.Search(paper, Length.FromMillimetres(MarginMm), Length.FromMillimetres(OverlapMm), ring, [.. plan.Marks.Select(m => m.At)], cutLine);
-            var least = int.MaxValue;
-            layout = grid.Layout(grid.Best(placing => least = Math.Min(least, NumberPlacer.CountInside(spots, grid.Layout(placing), least))));
-            findings.Note("plot.pdf", $"The piece is larger than the longest page that programs open ({findings.Say(most)}): the plot is cut into {layout.Sheets.Count} pages, where the fewest numbers are in the way.", "Join them like the sheets of the guide, by their crosses.");
-        }
-
-        return GuidePlanner.WithNumbers(plan, new(paper, PrinterCheck.True, layout, [], [], cutLine, null), spots, findings);
+            return GuidePlanner.WithNumbers(plan, On(new(paper, width > height, [new(1, 1, shown, false)], shown.Width, shown.Height, 0, MarginMm)), spots, findings);
+        var grid = PageGrid.Search(paper, Length.FromMillimetres(MarginMm), Length.FromMillimetres(OverlapMm), ring, [.. plan.Marks.Select(m => m.At)], cutLine);
+        findings.Note("plot.pdf", $"The piece is larger than the longest page that programs open ({findings.Say(most)}): the plot is cut into {grid.Least} pages, where the fewest numbers are in the way.", "Join them like the sheets of the guide, by their crosses.");
+        return GuidePlanner.Best(plan, grid, spots, On(grid.Layout(grid.Tied[0])), findings);
     }
 }

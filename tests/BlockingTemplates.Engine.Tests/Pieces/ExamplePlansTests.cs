@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
@@ -14,8 +16,13 @@ public class ExamplePlansTests
 
     public static TheoryData<string> All => ExamplesTests.All;
 
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new();
+
     private static Project Read(string example) =>
         Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", example))).Project!;
+
+    /// <summary>The plan of an example, made once for all tests.</summary>
+    private static Plan PlanOf(string example) => Plans.GetOrAdd(example, e => new(() => Planned(Read(e)))).Value;
 
     private static Plan Planned(Project project)
     {
@@ -37,7 +44,7 @@ public class ExamplePlansTests
     [MemberData(nameof(All))]
     public void An_example_is_planned_with_room_for_every_number(string example)
     {
-        var plan = Planned(Read(example));
+        var plan = PlanOf(example);
         Assert.NotNull(plan.Piece.Unblocked);
         foreach (var guide in plan.Guides)
         {
@@ -66,7 +73,7 @@ public class ExamplePlansTests
     [InlineData("trapezoid-wrap.jsonc", true)]
     public void Marks_are_symmetric_where_the_piece_is(string example, bool isSymmetric)
     {
-        var plan = Planned(Read(example));
+        var plan = PlanOf(example);
         Assert.Equal(isSymmetric, plan.Pins.Mirror is not null);
         if (plan.Pins.Mirror is not { } mirror)
             return;
@@ -77,7 +84,7 @@ public class ExamplePlansTests
     [Fact]
     public void Even_spacing_runs_through_the_corners_of_a_round_piece()
     {
-        var plan = Planned(Read("round-doily.jsonc"));
+        var plan = PlanOf("round-doily.jsonc");
         var around = plan.Pins.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction).ToList();
         var steps = around.Select((m, i) => m.At.DistanceTo(around[(i + 1) % around.Count].At)).ToList();
         Assert.InRange(steps.Max() / steps.Min(), 1, 1.001);
@@ -88,7 +95,7 @@ public class ExamplePlansTests
     public void The_same_piece_as_a_general_outline_gives_the_same_plan(string example)
     {
         var named = Read(example);
-        var plan = Planned(named);
+        var plan = PlanOf(example);
         var outline = Planned(named with
         {
             Kind = PieceKinds.Find("outline")!,
@@ -97,20 +104,27 @@ public class ExamplePlansTests
             Unblocked = AsOutline(plan.Piece.Unblocked!, "piece.unblocked"),
             Pins = named.Pins with { Anchor = plan.Pins.Anchor.Name },
         });
-        // Ellipses and bells are given by points within 0.002 mm of them, arcs by their bow. Places are compared from the
-        // first mark: the frame's origin follows the box of a ring flattened to 0.05 mm.
-        const double Near = 0.02;
-        Assert.Equal(plan.Pins.Marks.Count, outline.Pins.Marks.Count);
-        foreach (var (a, b) in plan.Pins.Marks.Zip(outline.Pins.Marks))
+        // Arcs are given by their bow, ellipses and bells by points within 0.01 mm of them. Places are compared from the first
+        // mark: the frame's origin follows the box of a ring flattened to 0.05 mm. The order of pinning hangs on which of two
+        // equal gaps is the wider, so it is compared where nothing was rounded.
+        const double Near = 0.05;
+        var isExact = new[] { plan.Piece.Finished, plan.Piece.Unblocked! }.SelectMany(o => o.Edges).All(e => e.Curve is StraightEdge or CircularArc);
+        var (byName, byOutline) = (AlongTheEdge(plan), AlongTheEdge(outline));
+        Assert.Equal(byName.Count, byOutline.Count);
+        foreach (var (a, b) in byName.Zip(byOutline))
         {
-            Assert.Equal((a.Number, a.Round, a.Edge, a.Count), (b.Number, b.Round, b.Edge, b.Count));
-            Assert.InRange((a.At - plan.Pins.Marks[0].At - (b.At - outline.Pins.Marks[0].At)).Length, 0, Near);
+            Assert.Equal((a.Edge, a.Count), (b.Edge, b.Count));
+            Assert.InRange((a.At - byName[0].At - (b.At - byOutline[0].At)).Length, 0, Near);
             Assert.InRange(a.Pull!.Value.Length - b.Pull!.Value.Length, -Near, Near);
+            if (isExact)
+                Assert.Equal((a.Number, a.Round), (b.Number, b.Round));
         }
 
         Assert.Equal(plan.Mats.Mats.Count, outline.Mats.Mats.Count);
         Assert.Equal(plan.Guides.Select(g => g.Count), outline.Guides.Select(g => g.Count));
     }
+
+    private static List<Mark> AlongTheEdge(Plan plan) => [.. plan.Pins.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction)];
 
     private static Measurements AsOutline(Outline outline, string path) => new()
     {
@@ -125,7 +139,7 @@ public class ExamplePlansTests
         var bow = (edge.Curve.At(0.5) - from.Toward(to, 0.5)).Dot((to - from).Unit.TurnedRight);
         return edge.Curve is StraightEdge or CircularArc
             ? new(edge.Name, Mm(bow))
-            : new(edge.Name, Points: [.. edge.Curve.Flatten(0.002).Skip(1).SkipLast(1).Select(p => (Mm(p.X), Mm(p.Y)))]);
+            : new(edge.Name, Points: [.. edge.Curve.Flatten(0.01).Skip(1).SkipLast(1).Select(p => (Mm(p.X), Mm(p.Y)))]);
     }
 
     private static Length Mm(double value) => Length.FromMillimetres(value);

@@ -82,7 +82,7 @@ internal static class SvgOutline
 
     private static List<EdgeCurve> Ring((string? Id, string Data, Affine Map) path)
     {
-        var parts = SvgPathData.Read(path.Data);
+        var parts = SvgPathReader.Read(path.Data);
         if (parts is not [var curves])
             throw new OutlineRefusal($"The path has {parts.Count} parts; an outline is one closed line.", "Break the path apart in the drawing program and keep the outer line.");
         if (!(Math.Abs(path.Map.Determinant) > 1e-12))

@@ -8,7 +8,7 @@ namespace BlockingTemplates.Engine.Projects.Files;
 /// Source: Scalable Vector Graphics (SVG) 1.1, 2nd ed., W3C 2011, section 8.3 (grammar in 8.3.9). Strict: anything outside the
 /// grammar is refused with its place, where a browser would draw the path as far as it can. Curves stay curves.
 /// </remarks>
-internal sealed class SvgPathData
+internal sealed class SvgPathReader
 {
     private const int MostSegments = 10_000;
     private const double Greatest = 1e7;
@@ -24,12 +24,12 @@ internal sealed class SvgPathData
     private Point _control;
     private char _last;
 
-    private SvgPathData(string text) => _text = text;
+    private SvgPathReader(string text) => _text = text;
 
     /// <summary>The subpaths that hold at least one segment, closed ones ending where they start.</summary>
     public static IReadOnlyList<IReadOnlyList<EdgeCurve>> Read(string text)
     {
-        var reader = new SvgPathData(text);
+        var reader = new SvgPathReader(text);
         reader.Run();
         return reader._paths;
     }
