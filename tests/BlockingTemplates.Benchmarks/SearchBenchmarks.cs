@@ -70,7 +70,9 @@ public class SearchBenchmarks
         _project.Sheets.Papers[0], _project.Sheets.Margin, _project.Sheets.Overlap, _pins.Pinned.Ring(), [.. _pins.Marks.Select(m => m.At)]);
 
     private static IEnumerable<(int X, int Y)> Shifts(double w, double h) =>
-        from x in Enumerable.Range(0, (int)Math.Ceiling(w)) where x % Every == 0
-        from y in Enumerable.Range(0, (int)Math.Ceiling(h)) where y % Every == 0
+        from x in Enumerable.Range(0, (int)Math.Ceiling(w))
+        where x % Every == 0
+        from y in Enumerable.Range(0, (int)Math.Ceiling(h))
+        where y % Every == 0
         select (x, y);
 }
