@@ -13,7 +13,7 @@ public static class RoundOrder
     private const int LastRoundHolds = 3;
 
     /// <summary>Lengths this near are the same, whatever the last digit of a sum says.</summary>
-    private const double SameLengthMm = 0.01;
+    private const double SameLengthMm = 1e-6;
 
     /// <summary>Round and number of every place.</summary>
     /// <param name="positions">Arc length round the outline of every place, increasing, in millimetres.</param>
@@ -67,12 +67,12 @@ public static class RoundOrder
 
     /// <summary>The unset mark nearest the middle of its gap; of two equally near, the one nearer the anchor round the outline.</summary>
     private static int Middle(double width, List<(int Place, double Along)> unset, Func<int, double> away) =>
-        unset.OrderBy(u => Math.Round(Math.Abs(u.Along - (width / 2)), 1)).ThenBy(u => away(u.Place)).First().Place;
+        unset.OrderBy(u => Math.Round(Math.Abs(u.Along - (width / 2)), 6)).ThenBy(u => away(u.Place)).First().Place;
 
     private static double Away(IReadOnlyList<double> positions, double round, int anchor, int place)
     {
         var ahead = (positions[place] - positions[anchor] + round) % round;
-        return Math.Round(Math.Min(ahead, round - ahead), 1);
+        return Math.Round(Math.Min(ahead, round - ahead), 6);
     }
 
     private static List<int> Corners(List<int> left, IReadOnlyList<Point> points, int? from)
