@@ -12,8 +12,8 @@ namespace BlockingTemplates.Benchmarks;
 [ShortRunJob]
 public class SearchBenchmarks
 {
-    /// <summary>Steps of the slow counter along x and y, in millimetres.</summary>
-    public const int Every = 23;
+    /// <summary>Steps of the slow counter along x and y, in millimetres; 1 tries every shift.</summary>
+    public static int Every { get; set; } = 23;
 
     private static readonly bool[] BothWays = [false, true];
     private readonly Project _project = Projects.Demo();
