@@ -14,7 +14,8 @@ namespace BlockingTemplates.Drawing.Guides;
 internal static class TapingMap
 {
     private const double MostPictureMm = 140;
-    private const int MostChecks = 12;
+    private const int MostCornersInPairs = 4;
+    private const int MostOfMany = 6;
 
     public static IReadOnlyList<Page> Draw(Plan plan, Guide guide, Paper reading)
     {
@@ -33,7 +34,7 @@ internal static class TapingMap
         if (layout.JoiningCount > 0)
             flow.Point($"Grey sheets carry no mark; they only join the others: {string.Join(", ", layout.Sheets.Where(s => s.Joining).Select(s => s.Name))}.");
         flow.Heading("Measure the taped guide");
-        foreach (var check in Checks(plan).Take(MostChecks))
+        foreach (var check in Checks(plan))
             flow.Point(check);
         flow.Point("If one is out by more than 3 mm: look for the joint where the crosses do not meet, slit its tape and lay it again. If all are out by the same part, measure the printer check again.", TextStyle.Strong);
         return flow.Finish();
@@ -70,11 +71,10 @@ internal static class TapingMap
         var marks = plan.Pins.Marks.Where(m => m.IsCorner).ToDictionary(m => m.Edge);
         string Name(int corner) => marks.TryGetValue(corner, out var mark) ? string.Create(CultureInfo.InvariantCulture, $"{outline.Corners[corner].Name} (mark {mark.Number})") : outline.Corners[corner].Name;
         string Say(double mm) => $"{LengthWords.Of(Length.FromMillimetres(mm), LengthUnit.Millimetres)} ({LengthWords.Of(Length.FromMillimetres(mm), units)})";
-        for (var a = 0; a < sharp.Count; a++)
-        {
-            for (var b = a + 1; b < sharp.Count; b++)
-                yield return $"{Name(sharp[a])} to {Name(sharp[b])}, straight: {Say(outline.CornerAt(sharp[a]).DistanceTo(outline.CornerAt(sharp[b])))}.";
-        }
+        // Of many corners the pairs farthest apart: a turned joint shows most there.
+        var pairs = sharp.SelectMany((a, i) => sharp.Skip(i + 1).Select(b => (From: a, To: b, Mm: outline.CornerAt(a).DistanceTo(outline.CornerAt(b))))).ToList();
+        foreach (var (from, to, mm) in sharp.Count > MostCornersInPairs ? pairs.OrderByDescending(p => p.Mm).Take(MostOfMany) : pairs)
+            yield return $"{Name(from)} to {Name(to)}, straight: {Say(mm)}.";
 
         if (plan.Pins.Mirror is { } mirror)
         {
