@@ -12,6 +12,8 @@ namespace BlockingTemplates.Drawing.Guides;
 /// <summary>The cover: picture, counts, how-to, notes and cautions.</summary>
 internal static class CoverPages
 {
+    // A small picture has room for the first rounds; the mat map and the overview have all numbers.
+    private const int NumberedRounds = 4;
     private const double LeastPictureMm = 80;
     private const double MostPictureMm = 125;
 
@@ -20,12 +22,12 @@ internal static class CoverPages
         var project = plan.Project;
         var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "cover", "Cover");
         flow.Paragraph(GuideDocument.Title(plan), TextStyle.Title);
-        flow.Draw(OverviewPicture.In(plan, flow.Take(Math.Clamp(OverviewPicture.HeightFor(plan, flow.Column.Width), LeastPictureMm, MostPictureMm))));
+        flow.Draw(OverviewPicture.In(plan, flow.Take(Math.Clamp(OverviewPicture.HeightFor(plan, flow.Column.Width), LeastPictureMm, MostPictureMm)), NumberedRounds));
         flow.Gap(2);
         Counts(plan, guide, flow);
         flow.Heading($"How to use it: {HowTo.Name(project.Sheets.Use)}");
         foreach (var (line, i) in HowTo.Of(project.Sheets.Use).Select((l, i) => (l, i)))
-            flow.Point($"{i + 1}. {line}");
+            flow.Step(i + 1, line);
         if (guide.Half is not null)
         {
             foreach (var line in HowTo.HalfGuide)

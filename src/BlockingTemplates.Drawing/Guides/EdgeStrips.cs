@@ -14,7 +14,7 @@ namespace BlockingTemplates.Drawing.Guides;
 /// <summary>Each edge at its true unblocked length with a numbered tick for every mark, in pieces as long as the paper.</summary>
 internal sealed class EdgeStrips
 {
-    private const double StripMm = 21;
+    private const double StripMm = 22;
     private const double NumberMm = 5;
     private const double CountMm = 3;
     private const double LetterMm = 4.5;
@@ -82,7 +82,7 @@ internal sealed class EdgeStrips
     private IEnumerable<Element> Strip(EdgePlan edge, int index, List<(double Along, Mark Mark)> ticks, double from, double to, int piece, int pieces, Box box)
     {
         var left = box.Left + 1;
-        var line = box.Lower + 8;
+        var line = box.Lower + 9;
         var right = left + ((to - from) * _true);
         yield return new PathElement(PathSteps.Rectangle(new(left, box.Lower + 1.2, right + (piece < pieces - 1 ? TabMm : 0), box.Upper)), GuideInk.Rule);
         yield return new PathElement(PathSteps.Line(new(left, line), new(right, line)), GuideInk.Outline);

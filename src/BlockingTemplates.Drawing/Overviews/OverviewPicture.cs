@@ -41,8 +41,8 @@ public static class OverviewPicture
         return ((widthMm - (2 * DimensionMm)) * extent.Height / extent.Width) + (2 * DimensionMm);
     }
 
-    /// <summary>The picture fitted into a box of a page.</summary>
-    internal static IEnumerable<Element> In(Plan plan, Box box)
+    /// <summary>The picture fitted into a box of a page, with the numbers of rounds up to one.</summary>
+    internal static IEnumerable<Element> In(Plan plan, Box box, int mostRound = int.MaxValue)
     {
         var placing = FramePlacing.Fit(Extent(plan), box.Grown(-DimensionMm));
         var picture = new FieldPicture(plan, placing);
@@ -55,7 +55,7 @@ public static class OverviewPicture
         List<Element> dimensions = [.. Dimensions(plan, placing)];
         foreach (var text in dimensions.OfType<TextElement>())
             picture.Keep(TextBox(text));
-        content.Add(new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(3.4)]));
+        content.Add(new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(3.4, mostRound)]));
         content.AddRange(picture.EdgeLengths(FontMm));
         content.AddRange(dimensions);
         if (plan.PieceTurn != 0)

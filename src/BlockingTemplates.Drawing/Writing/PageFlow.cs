@@ -1,3 +1,4 @@
+using System.Globalization;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine.Shapes;
@@ -61,16 +62,21 @@ public sealed class PageFlow
     }
 
     /// <summary>Writes a point of a list.</summary>
-    public void Point(string text, TextStyle? style = null)
+    public void Point(string text, TextStyle? style = null) => Item(text, style ?? TextStyle.Body, Dot);
+
+    /// <summary>Writes a numbered step of a list.</summary>
+    public void Step(int number, string text) => Item(text, TextStyle.Body, style => _content.Add(new TextElement(
+        number.ToString(CultureInfo.InvariantCulture), new(Column.Left, _y - (0.72 * style.LineMm)), style.SizeMm, FontWeight.Bold)));
+
+    private void Item(string text, TextStyle style, Action<TextStyle> mark)
     {
-        var its = style ?? TextStyle.Body;
-        var lines = TextMeasure.Wrap(text, Column.Width - BulletMm, its.SizeMm, its.Weight);
-        Need(Math.Min(lines.Count, 3) * its.LineMm);
-        Dot(its);
+        var lines = TextMeasure.Wrap(text, Column.Width - BulletMm, style.SizeMm, style.Weight);
+        Need(Math.Min(lines.Count, 3) * style.LineMm);
+        mark(style);
         foreach (var line in lines)
         {
-            Need(its.LineMm);
-            Line(line, its, BulletMm);
+            Need(style.LineMm);
+            Line(line, style, BulletMm);
         }
 
         Gap(0.8);

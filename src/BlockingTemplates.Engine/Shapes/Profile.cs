@@ -21,7 +21,7 @@ internal sealed class Profile
         var n = _x.Length;
         if (left > _x[n - 1] || right < _x[0])
             return double.NegativeInfinity;
-        var i = FirstFrom(left);
+        var i = Increasing.FirstFrom(_x, left);
         var best = i > 0 ? HeightAt(i - 1, left) : double.NegativeInfinity;
         for (; i < n && _x[i] <= right; i++)
             best = Math.Max(best, _y[i]);
@@ -39,9 +39,9 @@ internal sealed class Profile
         var n = _x.Length;
         if (radius <= 0)
             return best;
-        for (var i = Math.Max(1, FirstFrom(right)); i < n && _x[i - 1] < right + radius; i++)
+        for (var i = Math.Max(1, Increasing.FirstFrom(_x, right)); i < n && _x[i - 1] < right + radius; i++)
             best = Math.Max(best, HighestDisc(i - 1, right, right, right + radius, radius));
-        for (var i = Math.Max(1, FirstFrom(left - radius)); i < n && _x[i - 1] < left; i++)
+        for (var i = Math.Max(1, Increasing.FirstFrom(_x, left - radius)); i < n && _x[i - 1] < left; i++)
             best = Math.Max(best, HighestDisc(i - 1, left, left - radius, left, radius));
         return best;
     }
@@ -64,20 +64,5 @@ internal sealed class Profile
         return along > 0
             ? _y[segment] + ((x - _x[segment]) / along * (_y[segment + 1] - _y[segment]))
             : Math.Max(_y[segment], _y[segment + 1]);
-    }
-
-    private int FirstFrom(double x)
-    {
-        var (low, high) = (0, _x.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (_x[middle] < x)
-                low = middle + 1;
-            else
-                high = middle;
-        }
-
-        return low;
     }
 }

@@ -46,7 +46,7 @@ internal sealed class RightwardRun
         var n = _x.Length;
         if (_x[n - 1] < left - tolerance || _x[0] >= right - tolerance)
             return null;
-        var i = FirstFrom(left - tolerance);
+        var i = Increasing.FirstFrom(_x, left - tolerance);
         var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
         if (i > 0 && _x[i] > left + tolerance)
             low = high = HeightAt(i - 1, left);
@@ -66,19 +66,4 @@ internal sealed class RightwardRun
 
     private double HeightAt(int segment, double x) =>
         _y[segment] + ((x - _x[segment]) / (_x[segment + 1] - _x[segment]) * (_y[segment + 1] - _y[segment]));
-
-    private int FirstFrom(double x)
-    {
-        var (low, high) = (0, _x.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (_x[middle] < x)
-                low = middle + 1;
-            else
-                high = middle;
-        }
-
-        return low;
-    }
 }
