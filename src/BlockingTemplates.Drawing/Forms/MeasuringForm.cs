@@ -1,10 +1,8 @@
-using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Drawing.Writing;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
-using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Drawing.Forms;
 

@@ -17,6 +17,7 @@ public sealed class MeasuringPicture
     private readonly string _path;
     private readonly TapePicture _picture;
     private readonly bool _isSketch;
+    private readonly Box _across;
 
     private MeasuringPicture(PieceKind kind, Measurements? measured, string path, Outline? outline)
     {
@@ -25,7 +26,8 @@ public sealed class MeasuringPicture
         var height = Math.Min(MostHeightMm, 22 + (box.Height * (WidthMm - 22) / box.Width));
         var page = new Box(0, 0, WidthMm, height);
         _picture = outline is null ? TapePicture.OfSketch(kind, page) : TapePicture.Of(kind, outline, page);
-        Page = new(WidthMm, height, [.. _picture.Unnamed], "measure");
+        _across = _picture.Placing.On(Box.Around(_picture.Outline.Ring(0.5)));
+        Page = new(WidthMm, height, [.. _picture.Unnamed, .. path == "piece.finished" && !kind.GivenByCorners ? Dimensions() : []], "measure");
         Places = [.. path == "piece.finished" ? FinishedPlaces() : UnblockedPlaces()];
     }
 
@@ -62,10 +64,9 @@ public sealed class MeasuringPicture
 
     private IEnumerable<MeasuredPlace> FinishedPlaces()
     {
-        var box = _picture.Placing.On(Box.Around(_picture.Outline.Ring(0.5)));
         if (_kind.GivenByCorners)
             return Corners();
-        return _kind.FinishedSizes.Where(s => s.IsAsked).Select(s => Place($"{_path}.{s.Name}", s, box));
+        return _kind.FinishedSizes.Where(s => s.IsAsked).Select(s => Place($"{_path}.{s.Name}", s));
     }
 
     private IEnumerable<MeasuredPlace> UnblockedPlaces()
@@ -76,21 +77,39 @@ public sealed class MeasuringPicture
     }
 
     /// <summary>Where a measurement of the finished size is taken: on its tape, at its edge, below or beside the piece.</summary>
-    private MeasuredPlace Place(string path, SizeName size, Box box)
+    private MeasuredPlace Place(string path, SizeName size)
     {
         if (_picture.Tapes.FirstOrDefault(t => t.Name == size.Words) is { } tape)
             return OnTape(path, tape);
-        var edge = _picture.Outline.Edges.FirstOrDefault(e => size.Words.Split(' ')[0] == e.Name);
-        if (edge is not null)
+        if (EdgeOf(size) is { } edge)
         {
             var middle = edge.Curve.At(0.5);
             return new(path, _picture.Placing.On(middle), edge.Curve.Direction(0.5).TurnedRight);
         }
 
-        return size.Name == _kind.UpName && _kind.UpName != _kind.AcrossName
-            ? new(path, new(box.Left - BesideMm, box.Centre.Y), new(-1, 0))
-            : new(path, new(box.Centre.X, box.Lower - BesideMm), new(0, -1));
+        return IsUp(size)
+            ? new(path, new(_across.Left - BesideMm, _across.Centre.Y), new(-1, 0))
+            : new(path, new(_across.Centre.X, _across.Lower - BesideMm), new(0, -1));
     }
+
+    private bool IsUp(SizeName size) => size.Name == _kind.UpName && _kind.UpName != _kind.AcrossName;
+
+    /// <summary>Lines beside and below the piece for the finished sizes that have no tape on it.</summary>
+    private IEnumerable<Element> Dimensions()
+    {
+        foreach (var size in _kind.FinishedSizes.Where(s => s.IsAsked && _picture.Tapes.All(t => t.Name != s.Words) && EdgeOf(s) is null))
+        {
+            var (from, to) = IsUp(size)
+                ? (new Point(_across.Left - BesideMm, _across.Lower), new Point(_across.Left - BesideMm, _across.Upper))
+                : (new Point(_across.Left, _across.Lower - BesideMm), new Point(_across.Right, _across.Lower - BesideMm));
+            var tick = 1.6 * (to - from).Unit.TurnedLeft;
+            yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2));
+            foreach (var end in new[] { from, to })
+                yield return new PathElement(PathSteps.Line(end - tick, end + tick), new(0.4));
+        }
+    }
+
+    private Edge? EdgeOf(SizeName size) => _picture.Outline.Edges.FirstOrDefault(e => size.Words.Split(' ')[0] == e.Name);
 
     private MeasuredPlace OnTape(string path, TapeLine tape)
     {
@@ -101,11 +120,10 @@ public sealed class MeasuringPicture
 
     private IEnumerable<MeasuredPlace> Tapes()
     {
-        var box = _picture.Placing.On(Box.Around(_picture.Outline.Ring(0.5)));
         foreach (var size in _kind.UnblockedSizes.Where(s => s.IsAsked))
         {
             var path = $"{_path}.{size.Name}";
-            var place = Place(path, size, box);
+            var place = Place(path, size);
             if (!_isSketch && _picture.Tapes.FirstOrDefault(t => t.Name == size.Words) is { } tape && _measured!.Sizes.TryGetValue(size.Name, out var said) && said.Millimetres > 0)
             {
                 Point from = _picture.Placing.On(tape.From), to = _picture.Placing.On(tape.To);
