@@ -25,10 +25,9 @@ public sealed class PageServer : IAsyncDisposable
     private readonly PageSettings _settings;
     private readonly OwnHosts _hosts;
 
-    private PageServer(PageSettings settings, IReadOnlyList<Stage> stages, int port)
+    private PageServer(PageSettings settings, IReadOnlyList<Stage> stages, OwnHosts hosts, int port)
     {
-        _settings = settings;
-        _hosts = new(settings.Share);
+        (_settings, _hosts) = (settings, hosts);
         _desk = new(settings.StateFolder, stages);
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory });
         builder.Services.AddRouting();
@@ -66,15 +65,15 @@ public sealed class PageServer : IAsyncDisposable
     public static Task<PageServer> StartAsync(PageSettings settings, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        return StartAsync(settings, EngineStages.All, cancellation);
+        return StartAsync(settings, EngineStages.All, OwnHosts.OfThisMachine(settings.Share), cancellation);
     }
 
-    /// <summary>Starts the page with stages of one's own.</summary>
-    internal static async Task<PageServer> StartAsync(PageSettings settings, IReadOnlyList<Stage> stages, CancellationToken cancellation)
+    /// <summary>Starts the page with stages and host names of one's own.</summary>
+    internal static async Task<PageServer> StartAsync(PageSettings settings, IReadOnlyList<Stage> stages, OwnHosts hosts, CancellationToken cancellation)
     {
         foreach (var port in settings.Port is { } asked ? [asked] : new[] { PageSettings.UsualPort, 0 })
         {
-            var server = new PageServer(settings, stages, port);
+            var server = new PageServer(settings, stages, hosts, port);
             try
             {
                 await server._app.StartAsync(cancellation).ConfigureAwait(false);

@@ -8,6 +8,7 @@ namespace BlockingTemplates.Drawing.MatCharts;
 public static class MatCloseUp
 {
     private const double WidthMm = 90;
+    private const double BorderMm = 1.5;
 
     /// <summary>The picture of a mark.</summary>
     /// <param name="plan">The plan.</param>
@@ -17,6 +18,10 @@ public static class MatCloseUp
         ArgumentNullException.ThrowIfNull(plan);
         var seat = plan.Mats.Seats[number - 1];
         var picture = new MatPicture(plan, plan.Mats.Mats.First(m => m.Name == seat.Mat), WidthMm);
-        return new(picture.SquareWidthMm, picture.SquareHeightMm, [.. picture.CloseUp(new Point(0, picture.SquareHeightMm), number)], "mat");
+        return new(
+            picture.SquareWidthMm + (2 * BorderMm),
+            picture.SquareHeightMm + (2 * BorderMm),
+            [.. picture.CloseUp(new Point(BorderMm, picture.SquareHeightMm + BorderMm), number)],
+            "mat");
     }
 }

@@ -63,7 +63,7 @@ internal sealed class MatPicture
             .. Square(upperLeft),
             new PathElement(PathSteps.Line(new(square.Left, at.Y), at), new(0.5, 0, [2, 1])),
             new PathElement(PathSteps.Line(new(at.X, square.Lower), at), new(0.5, 0, [2, 1])),
-            new PathElement(PathSteps.Circle(at, 4), new(1)),
+            new PathElement(PathSteps.Circle(at, 5.2), new(0.8)),
         ];
     }
 

@@ -5,13 +5,16 @@ using System.Net.Sockets;
 namespace BlockingTemplates.Web.Guarding;
 
 /// <summary>The host names by which the page may be asked: its own addresses, so that no foreign name can be pointed at it.</summary>
-/// <param name="share">Whether the home network's addresses are among them.</param>
-internal sealed class OwnHosts(bool share)
+/// <param name="network">Addresses of this machine on the home network; empty where the page is not shared.</param>
+internal sealed class OwnHosts(IReadOnlyList<string> network)
 {
     private static readonly string[] Loopback = ["127.0.0.1", "localhost", "[::1]"];
 
-    /// <summary>Addresses of this machine on the home network; empty where it is not shared.</summary>
-    public IReadOnlyList<string> Network { get; } = share ? NetworkAddresses() : [];
+    /// <summary>Addresses of this machine on the home network; empty where the page is not shared.</summary>
+    public IReadOnlyList<string> Network => network;
+
+    /// <summary>The host names of this machine.</summary>
+    public static OwnHosts OfThisMachine(bool share) => new(share ? NetworkAddresses() : []);
 
     /// <summary>Whether a host name, with or without port, is one of them.</summary>
     public bool Has(string host) => Loopback.Contains(host, StringComparer.OrdinalIgnoreCase) || Network.Contains(host, StringComparer.OrdinalIgnoreCase);

@@ -71,7 +71,7 @@ internal sealed class CopyRoutes(WorkDesk desk)
         if (wish.Text is not { } said || Encoding.UTF8.GetByteCount(said) > ProjectReader.MostBytes)
             return null;
         var files = wish.Beside ?? [];
-        if (files.Count > MostBeside || files.Any(f => !FileBeside.IsPlainName(f.Name ?? "") || f.Bytes is null || f.Bytes.Length > FileBeside.MostBytes))
+        if (files.Count > MostBeside || files.Any(f => f is null || !FileBeside.IsPlainName(f.Name ?? "") || f.Bytes is null || f.Bytes.Length > FileBeside.MostBytes))
             return null;
         return (Reply.FileName(Path.GetFileNameWithoutExtension(wish.Name ?? "")), Encoding.UTF8.GetBytes(said), [.. files.DistinctBy(f => f.Name).Select(f => KeyValuePair.Create(f.Name, f.Bytes))]);
     }

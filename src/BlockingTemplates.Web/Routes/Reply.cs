@@ -11,6 +11,9 @@ namespace BlockingTemplates.Web.Routes;
 /// <summary>Ways to answer a request, and to read its body.</summary>
 internal static class Reply
 {
+    private const long ThrownAway = 10_000_000;
+    private const int PartBytes = 16_384;
+
     /// <summary>Answers with a value.</summary>
     public static Task Json<T>(HttpContext context, T value, JsonTypeInfo<T> type, int status = StatusCodes.Status200OK)
     {
@@ -45,16 +48,25 @@ internal static class Reply
             return null;
         }
 
+        // What is somewhat too long is read to its end and thrown away, so that the refusal reaches a sender that only listens then.
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
-            limit.MaxRequestBodySize = most;
-        if (request.ContentLength > most)
+            limit.MaxRequestBodySize = most + ThrownAway;
+        using var kept = new MemoryStream();
+        var part = new byte[PartBytes];
+        long length = 0;
+        while (await request.Body.ReadAsync(part, context.RequestAborted).ConfigureAwait(false) is > 0 and var read)
+        {
+            length += read;
+            if (length <= most)
+                kept.Write(part, 0, read);
+        }
+
+        if (length > most)
         {
             await Refuse(context, StatusCodes.Status413PayloadTooLarge, "The body is too long.").ConfigureAwait(false);
             return null;
         }
 
-        using var kept = new MemoryStream();
-        await request.Body.CopyToAsync(kept, context.RequestAborted).ConfigureAwait(false);
         return kept.ToArray();
     }
 

@@ -85,18 +85,19 @@ export function pair(work, path, labels, unit, mayBeOne) {
   })}${found.length ? html`<span class="found" id="${idOf(path)}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}</div>`;
 }
 
-// Everything found, each problem leading to its field.
-export function findings(work) {
-  const { problems = [], notes = [] } = work.answer ?? {};
-  return html`
-    <section class="findings problems" aria-labelledby="problems-head" ?hidden=${problems.length === 0}>
-      <h2 id="problems-head">${problems.length === 1 ? "1 problem" : `${problems.length} problems`} to mend before a plan can be made</h2>
-      <ul>${problems.map(p => html`<li><button type="button" class="link" data-goes=${p.path} @click=${() => go(p)}>${place(p)}</button> ${p.what} ${p.do}</li>`)}</ul>
-    </section>
-    <section class="findings notes" aria-labelledby="notes-head" ?hidden=${notes.length === 0}>
-      <h2 id="notes-head">${notes.length === 1 ? "1 note" : `${notes.length} notes`}</h2>
-      <ul>${notes.map(n => html`<li><strong>${place(n)}</strong> ${n.what} ${n.do}</li>`)}</ul>
-    </section>`;
+// Every problem, leading to its field.
+export function problems(work) {
+  const found = work.answer?.problems ?? [];
+  return html`<section class="findings problems" aria-labelledby="problems-head" ?hidden=${found.length === 0}>
+    <h2 id="problems-head" role="status">${found.length === 1 ? "1 problem" : `${found.length} problems`} to mend before a plan can be made</h2>
+    <ul>${found.map(p => html`<li><button type="button" class="link" data-goes=${p.path} @click=${() => go(p)}>${place(p)}</button> ${p.what} ${p.do}</li>`)}</ul></section>`;
+}
+
+export function notes(work) {
+  const found = work.answer?.notes ?? [];
+  return html`<section class="findings notes" aria-labelledby="notes-head" ?hidden=${found.length === 0}>
+    <h2 id="notes-head">${found.length === 1 ? "1 note" : `${found.length} notes`}</h2>
+    <ul>${found.map(n => html`<li><strong>${place(n)}</strong> ${n.what} ${n.do}</li>`)}</ul></section>`;
 }
 
 const place = p => `${p.path || "The file"}${p.line ? `, line ${p.line}` : ""}:`;

@@ -1,9 +1,9 @@
 // Measure: the kind of piece, its finished size, what the tape said, and what else the plan needs to know.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { choice, field, findings, idOf, pair, shown, yesNo } from "/fields.js";
+import { choice, field, notes, pair, problems, shown, yesNo } from "/fields.js";
 import { lineOffset, node, put, value, without, withNumbersAs } from "/project.js";
 import { isLength } from "/schema.js";
-import { show } from "/pictures.js";
+import { show, switchLayers } from "/pictures.js";
 import { drawing, layOut, lettered } from "/parts/stage.js";
 import { counts } from "/parts/see.js";
 import { ask } from "/api.js";
@@ -14,7 +14,8 @@ export function measure(work, page) {
   const unit = value(work.text, "units") ?? "mm";
   return html`
     <h1 tabindex="-1">Measure</h1>
-    ${findings(work)}
+    <div class="measure"><div class="measure-fields">
+    ${problems(work)}
     <section class="card">
       <div class="row">
         ${field(work, { path: "title", label: "Title", isText: true, keepsText: true })}
@@ -41,9 +42,13 @@ export function measure(work, page) {
           <p class="hint">Without it the plan has no lay line and no pulls.</p>
           <p><button type="button" class="main" @click=${() => work.edit(text => put(text, "piece.unblocked", blank(kind, text)))}>Measure it</button></p>`}
       </section>` : html`<section class="card"><h2>Kind of piece</h2>${field(work, { path: "piece.shape", label: "Kind", choices: page.start.kinds.map(k => k.shape) })}</section>`}
-    ${work.answer?.plan ? html`<section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>${counts(work.answer.plan)}</section>` : nothing}
     ${settings(work, page, kind, unit)}
-    ${textCard(work)}`;
+    ${textCard(work)}</div>
+    <aside class="measure-beside" aria-label="The plan so far">
+      ${work.answer?.plan ? html`<section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>
+        <a class="small-view" href="#/${work.id}/see"><div class="paper" data-picture="small"></div><span class="unseen">See the drawing large</span></a>${counts(work.answer.plan)}</section>` : nothing}
+      ${notes(work)}
+    </aside></div>`;
 }
 
 const capital = words => words.charAt(0).toUpperCase() + words.slice(1);
@@ -182,6 +187,8 @@ export function afterMeasure(work, root) {
     const place = root.querySelector(`[data-room=${which}]`);
     if (place && picture) layOut(place, picture);
   }
+  const small = root.querySelector("[data-picture=small]");
+  if (small && work.answer?.plan) switchLayers(show(small, work.answer.plan.view), name => name !== "sheets" && name !== "stretch" && name !== "numbers");
   const text = root.querySelector("#text");
   if (text && text !== document.activeElement && text.value !== work.text) text.value = work.text;
 }

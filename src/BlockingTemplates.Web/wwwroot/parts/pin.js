@@ -100,6 +100,7 @@ function setting(p) {
         <p>On mat <b>${mark.mat}</b>: <b>${mark.fromLeft}</b> from its left side, <b>${mark.fromLower}</b> from its lower side</p>
         <p class="hint">Round ${mark.round}, marked by a ${mark.form}</p>
       </div>
+      <figure class="now-mat"><div class="paper" data-picture="mat" data-number=${at}></div><figcaption>Mat ${mark.mat}, seen from its lower side</figcaption></figure>
       <div class="pin-buttons">
         <button type="button" class="main huge" id="set" ?disabled=${isDone && set.includes(at)} @click=${() => p.next()}>${set.includes(at) ? "Set already: next" : `Pin ${at} is set`}</button>
         <button type="button" class="huge" id="back" @click=${() => p.back()}>Back</button>
@@ -108,7 +109,6 @@ function setting(p) {
         <p><button type="button" class="main huge" id="dry" @click=${() => p.step("dry")}>It is dry: count the pins out</button></p></div>` : nothing}
     </section>
     <div class="pin-pictures">
-      <figure><div class="paper" data-picture="mat" data-number=${at}></div><figcaption>Mat ${mark.mat}, seen from its lower side</figcaption></figure>
       <figure><div class="whole-piece"><div class="paper" data-picture="whole"></div>${dots(p)}</div><figcaption>The whole piece: filled, set; ringed, next</figcaption></figure>
     </div>
     <form class="row" @submit=${e => { e.preventDefault(); p.step("go", Number(e.target.elements.jump.value)); }}>

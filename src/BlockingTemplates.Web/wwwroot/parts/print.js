@@ -1,6 +1,6 @@
 // Print: paper, the printer check, the way of use, and the files: the command line's own.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { choice, field, findings, pair, yesNo } from "/fields.js";
+import { choice, field, pair, problems, yesNo } from "/fields.js";
 import { put, value, without } from "/project.js";
 
 const usual = ["A4", "A3", "Letter", "Legal", "Tabloid"];
@@ -27,7 +27,7 @@ export function print(work, page) {
   const all = page.start.papers;
   const bars = plan?.guides[0];
   return html`<h1 tabindex="-1">Print</h1>
-    ${work.answer?.problems.length ? findings(work) : nothing}
+    ${work.answer?.problems.length ? problems(work) : nothing}
     <section class="card"><h2>Paper</h2>
       <fieldset><legend>One guide for each paper ticked</legend><div class="ticks">${all.filter(n => usual.includes(n) || isOn(n)).map(box)}</div>
       <details><summary>More sizes and rolls</summary><div class="ticks">${all.filter(n => !usual.includes(n) && !isOn(n)).map(box)}</div></details></fieldset>

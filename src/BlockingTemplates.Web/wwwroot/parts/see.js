@@ -1,6 +1,6 @@
 // See: the plan on its mats, part by part, and what it takes.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { findings } from "/fields.js";
+import { notes, problems } from "/fields.js";
 import { show, switchLayers, Viewport } from "/pictures.js";
 
 const off = new Set(JSON.parse(localStorage.getItem("blocking-templates:layers-off") ?? "null") ?? ["sheets", "stretch"]);
@@ -19,7 +19,7 @@ export function counts(plan) {
 
 export function see(work, page) {
   const plan = work.answer?.plan;
-  if (!plan) return html`<h1 tabindex="-1">See</h1>${findings(work)}<p class="hint">The drawing comes as soon as the problems are mended.</p>`;
+  if (!plan) return html`<h1 tabindex="-1">See</h1>${problems(work)}<p class="hint">The drawing comes as soon as the problems are mended.</p>`;
   return html`<h1 tabindex="-1">See</h1>
     <div class="see">
       <div class="see-drawing">
@@ -34,7 +34,7 @@ export function see(work, page) {
         <section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>${counts(plan)}</section>
         <section class="card" aria-labelledby="edges-head"><h2 id="edges-head">Edges</h2><div class="table" tabindex="0" role="region" aria-labelledby="edges-head"><table><thead><tr><th scope="col">Edge</th><th scope="col">Finished</th><th scope="col">Unblocked</th><th scope="col">Stretch</th><th scope="col">Pins</th></tr></thead>
           <tbody>${plan.edges.map(e => html`<tr><th scope="row">${e.name}</th><td>${e.finished}</td><td>${e.unblocked ?? "–"}</td><td>${e.stretch ?? "–"}</td><td>${e.pins}</td></tr>`)}</tbody></table></div></section>
-        ${findings(work)}
+        ${notes(work)}
       </div>
     </div>`;
 }
