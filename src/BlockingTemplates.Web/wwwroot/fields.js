@@ -27,8 +27,11 @@ export function fill(root, text) {
 function taken(work, field, said) {
   const path = field.path;
   work.edit(text => {
+    const [whole, blank] = field.whole ?? [];
+    if (whole && said.trim() === "") return put(text, whole, null);
+    if (whole && !value(text, whole)) return put(put(text, whole, blank), path, said.trim());
     if (said.trim() === "" && !field.keepsText) return field.isAsked && node(text, path) ? put(text, path, null) : without(text, path);
-    let next = put(text, path, field.isText ? said : said.trim());
+    let next = put(text, path, field.isText ? said : said.trim(), field.isText);
     if (field.replaces && value(next, field.replaces) === null) next = without(next, field.replaces);
     return next;
   });
@@ -36,19 +39,20 @@ function taken(work, field, said) {
 
 export function field(work, f) {
   const id = idOf(f.path);
-  const found = f.problems ?? problemsAt(work.answer, f.path);
+  const found = problemsAt(work.answer, f.problemsOf ?? f.path);
   const described = [f.how ? `${id}-how` : "", found.length ? `${id}-wrong` : ""].filter(Boolean).join(" ") || nothing;
   const input = f.choices
     ? html`<select id=${id} data-path=${f.path} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @change=${e => taken(work, f, e.target.value)}>
         <option value="">${f.unsaid ?? "not said"}</option>${f.choices.map(c => html`<option value=${c}>${c}</option>`)}</select>`
     : f.isLong
       ? html`<textarea id=${id} data-path=${f.path} rows="3" aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}></textarea>`
-      : html`<span class="with-unit"><input id=${id} data-path=${f.path} inputmode=${f.isText || f.unit === "in" ? nothing : "decimal"} autocomplete="off" spellcheck="false"
+      : html`<span class="with-unit"><input id=${id} data-path=${f.path} inputmode=${f.isCount ? "numeric" : nothing} autocomplete="off" spellcheck="false"
           list=${f.list ?? nothing} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}>${f.unit ? html`<span class="unit">${f.unit}</span>` : nothing}</span>`;
   return html`<div class="field ${found.length ? "wrong" : ""}" data-place=${f.place ?? nothing}>
     <label for=${id}>${f.letter ? html`<span class="letter" aria-hidden="true">${f.letter}</span> ` : nothing}${f.label}</label>${input}
     ${f.how ? html`<span class="how" id="${id}-how">${f.how}</span>` : nothing}
     ${found.length ? html`<span class="found" id="${id}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}
+    ${f.leave && value(work.text, f.whole[0]) ? html`<button type="button" class="link" @click=${() => work.edit(text => put(text, f.whole[0], null))}>${f.leave}</button>` : nothing}
   </div>`;
 }
 
@@ -80,7 +84,7 @@ export function pair(work, path, labels, unit, mayBeOne) {
   return html`<div class="pair">${labels.map((label, i) => {
     const at = isOne && i === 0 ? path : `${path}[${i}]`;
     const id = `${idOf(path)}-${i}`;
-    return html`<div class="field ${found.length ? "wrong" : ""}"><label for=${id}>${label}</label><span class="with-unit"><input id=${id} data-path=${at} inputmode=${unit === "in" ? nothing : "decimal"} autocomplete="off"
+    return html`<div class="field ${found.length ? "wrong" : ""}"><label for=${id}>${label}</label><span class="with-unit"><input id=${id} data-path=${at} autocomplete="off"
       aria-describedby=${found.length ? `${idOf(path)}-wrong` : nothing} aria-invalid=${found.length ? "true" : nothing} @input=${e => set(i, e.target.value)}>${unit ? html`<span class="unit">${unit}</span>` : nothing}</span></div>`;
   })}${found.length ? html`<span class="found" id="${idOf(path)}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}</div>`;
 }

@@ -36,11 +36,11 @@ export function value(text, path) {
 }
 
 // Text as typed goes in as a number where it is one, else as text; numbers keep the digits that were typed.
-export function withValue(text, path, said) {
+export function withValue(text, path, said, isText = false) {
   const at = steps(path);
   const root = tree(text);
   if (!root) return text;
-  const typed = typeof said === "string" && /^-?(0|[1-9]\d*)(\.\d+)?$/.test(said.trim());
+  const typed = !isText && typeof said === "string" && /^-?(0|[1-9]\d*)(\.\d+)?$/.test(said.trim());
   let changed = applyEdits(text, modify(text, at, typed ? Number(said) : said, { formattingOptions: formatting, isArrayInsertion: false }));
   if (typed) {
     const put = node(changed, at);
@@ -65,8 +65,8 @@ export function withWay(text, path) {
   return changed;
 }
 
-export function put(text, path, said) {
-  return withValue(withWay(text, path), path, said);
+export function put(text, path, said, isText = false) {
+  return withValue(withWay(text, path), path, said, isText);
 }
 
 // The text with each of some numbers replaced; the last first, so that places before it stay right.

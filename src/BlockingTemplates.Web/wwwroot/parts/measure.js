@@ -65,7 +65,7 @@ function fieldsOf(which, kind, unit, text) {
   const [from, to] = [i => kind.corners[i], i => kind.corners[(i + 1) % kind.corners.length]];
   return [
     ...kind.edges.flatMap((e, i) => [{ path: `${path}.sides.${e}`, label: `${capital(e)} side`, how: `straight, ${from(i)} to ${to(i)}`, unit, isAsked: true }, bow(e)]),
-    ...(kind.takesDiagonal ? [{ path: `${path}.diagonal.length`, label: "Diagonal", how: `straight, ${value(text, `${path}.diagonal.from`) ?? from(0)} to ${value(text, `${path}.diagonal.to`) ?? from(2)}`, unit, isDiagonal: true }] : []),
+    ...(kind.takesDiagonal ? [{ path: `${path}.diagonal.length`, label: "Diagonal", how: `straight, ${value(text, `${path}.diagonal.from`) ?? from(0)} to ${value(text, `${path}.diagonal.to`) ?? from(2)}`, unit, problemsOf: `${path}.diagonal`, whole: [`${path}.diagonal`, { from: from(0), to: from(2), length: null }], leave: "Leave it out" }] : []),
     ...kind.edges.map(e => ({ path: `${path}.along.${e}`, label: `Along the ${e} edge`, how: "instead of a side or a bow: tape laid along the edge", unit, isMore: true })),
   ];
 }
@@ -90,8 +90,7 @@ function room(work, which, kind, unit) {
   const all = fieldsOf(which, kind, unit, work.text);
   const byLetter = lettered(work.answer?.[which]);
   const names = new Map(all.map(f => [f.path, f.label]));
-  const withLetter = f => field(work, { ...f, letter: byLetter.get(f.letterOf ?? f.path), place: kind.byCorners ? null : f.path,
-    problems: undefined });
+  const withLetter = f => field(work, { ...f, letter: byLetter.get(f.letterOf ?? f.path), place: kind.byCorners ? null : f.path });
   const more = all.filter(f => f.isMore);
   const isOpen = more.some(f => shown(work.text, f.path) !== "");
   return html`<div class="room" data-room=${which}>${drawing(work, which, names)}<div class="fields">${all.filter(f => !f.isMore).map(withLetter)}</div></div>
@@ -134,7 +133,7 @@ function settings(work, page, kind, unit) {
       ${field(work, { path: "pins.maxSpacing", label: "Greatest distance", unit })}
       ${field(work, { path: "pins.scallop", label: "Edge may dip by", unit })}
       ${field(work, { path: "pins.anchor", label: "Pinned first", unsaid: "as it suits", choices: [...cornersOf, ...edges, ...edges.map(e => `middle of ${e}`), "none"] })}
-      ${field(work, { path: "pins.owned", label: "Pins at hand" })}
+      ${field(work, { path: "pins.owned", label: "Pins at hand", isCount: true })}
     </div></details>
     <details class="card" name="settings"><summary><h2>Mats</h2></summary><div class="row">
       ${pair(work, "mats.size", ["One more mat adds, across", "and up, if it is not square"], unit, true)}
@@ -142,12 +141,12 @@ function settings(work, page, kind, unit) {
       ${field(work, { path: "mats.seamClearance", label: "Clear of seams", unit })}
       <div class="field"><label for="turns">Turned under the piece</label><select id="turns" .value=${turns} @change=${e => work.edit(text => put(text, "mats.turns", JSON.parse(e.target.value)))}>
         ${Object.entries(turns in ways ? ways : { ...ways, [turns]: turns }).map(([v, words]) => html`<option value=${v} ?selected=${v === turns}>${words}</option>`)}</select></div>
-      ${field(work, { path: "mats.owned", label: "Mats at hand" })}
+      ${field(work, { path: "mats.owned", label: "Mats at hand", isCount: true })}
       ${pair(work, "mats.floor", ["Floor, across", "Floor, up"], unit)}
     </div></details>
     <details class="card" name="settings"><summary><h2>Stitches and rows along the edges</h2></summary>
       ${edges.map(e => html`<fieldset class="row"><legend>${capital(e)} edge</legend>
-        ${field(work, { path: `piece.edges.${e}.count`, label: "Counted" })}
+        ${field(work, { path: `piece.edges.${e}.count`, label: "Counted", isCount: true })}
         ${choice(work, `piece.edges.${e}.of`, "of", "stitches")}
         ${choice(work, `piece.edges.${e}.hold`, "Held by", "pins")}</fieldset>`)}
     </details>

@@ -32,7 +32,7 @@ export function see(work, page) {
       </div>
       <div class="see-beside">
         <section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>${counts(plan)}</section>
-        <section class="card" aria-labelledby="edges-head"><h2 id="edges-head">Edges</h2><div class="table" tabindex="0" role="region" aria-labelledby="edges-head"><table><thead><tr><th scope="col">Edge</th><th scope="col">Finished</th><th scope="col">Unblocked</th><th scope="col">Stretch</th><th scope="col">Pins</th></tr></thead>
+        <section class="card" aria-labelledby="edges-head"><h2 id="edges-head">Edges</h2><div class="table" tabindex="0" role="region" aria-label="Table of the edges"><table><thead><tr><th scope="col">Edge</th><th scope="col">Finished</th><th scope="col">Unblocked</th><th scope="col">Stretch</th><th scope="col">Pins</th></tr></thead>
           <tbody>${plan.edges.map(e => html`<tr><th scope="row">${e.name}</th><td>${e.finished}</td><td>${e.unblocked ?? "–"}</td><td>${e.stretch ?? "–"}</td><td>${e.pins}</td></tr>`)}</tbody></table></div></section>
         ${notes(work)}
       </div>
