@@ -85,13 +85,17 @@ public static class EdgePlans
     {
         if (piece.Edges[edge].Count is { } count)
             return pinnedMm / count;
-        if (unblockedMm is not { } length || piece.Fabric is not { Stitch: var (along, across) } fabric)
+        return unblockedMm is { } length && StitchSaid(piece.Fabric, piece.Unblocked!.Edges[edge].Curve) is { } stitch ? stitch * pinnedMm / length : null;
+    }
+
+    /// <summary>Unblocked width of a stitch along an edge as said of the cloth, in millimetres, along or across the rows, whichever the edge runs nearer to; null if not said.</summary>
+    internal static double? StitchSaid(FabricSettings fabric, EdgeCurve unblocked)
+    {
+        if (fabric.Stitch is not var (along, across))
             return null;
-        var curve = piece.Unblocked!.Edges[edge].Curve;
-        var chord = (curve.End - curve.Start).Unit;
+        var chord = (unblocked.End - unblocked.Start).Unit;
         var rows = Vector.AtAngle(fabric.GrainDegrees * Math.PI / 180);
-        var width = Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across;
-        return width.Millimetres * pinnedMm / length;
+        return (Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across).Millimetres;
     }
 
     private static double? MayDip(PinPlan plan, Piece piece, int index)

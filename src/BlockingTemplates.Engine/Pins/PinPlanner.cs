@@ -44,6 +44,19 @@ public static class PinPlanner
         return plan;
     }
 
+    /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
+    /// <param name="plan">A plan of the piece.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="profile">How wide gaps may be.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile profile, Func<int, int>? fewer = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
+        return plan with { Profile = profile, Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor) };
+    }
+
     private static Length Capped(PinSettings settings) =>
         settings.MaxSpacing is { } most && most < SpacingUnsaid ? most : SpacingUnsaid < settings.MinSpacing ? settings.MinSpacing : SpacingUnsaid;
 
