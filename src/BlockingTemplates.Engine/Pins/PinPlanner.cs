@@ -9,8 +9,17 @@ public static class PinPlanner
 {
     private static readonly Length SpacingUnsaid = PinSettings.UsualSpacing;
 
-    /// <summary>The plan, or null after adding a problem; notes on edges are added too.</summary>
+    /// <summary>The plan by the spacing setting, or null after adding a problem; notes on edges are added too.</summary>
     public static PinPlan? Plan(Piece piece, PinSettings settings, Findings findings)
+    {
+        if (Placed(piece, settings, findings) is not { } plan)
+            return null;
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        return plan;
+    }
+
+    /// <summary>The plan by the spacing setting, or null after adding a problem.</summary>
+    public static PinPlan? Placed(Piece piece, PinSettings settings, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -39,9 +48,7 @@ public static class PinPlanner
             Edges = edges,
             Marks = Numbered(places, piece, pinned, layLine, anchor),
         };
-        plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
-        EdgePlans.AddNotes(plan, piece, settings, findings);
-        return plan;
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
     /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
@@ -54,7 +61,8 @@ public static class PinPlanner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
         var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
-        return plan with { Profile = profile, Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor) };
+        plan = plan with { Profile = profile, Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor) };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
     private static Length Capped(PinSettings settings) =>

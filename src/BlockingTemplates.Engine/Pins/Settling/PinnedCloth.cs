@@ -45,6 +45,17 @@ public sealed class PinnedCloth
         _solver = new(Mesh, cloth, _stitches.Max());
     }
 
+    /// <summary>Another cloth on the same mesh.</summary>
+    /// <param name="other">The pinned cloth whose mesh it shares.</param>
+    /// <param name="cloth">Its stiffness.</param>
+    public PinnedCloth(PinnedCloth other, OrthotropicCloth cloth)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(cloth);
+        (Mesh, _stitches, _isCorrected) = (other.Mesh, other._stitches, other._isCorrected);
+        _solver = new(Mesh, cloth, _stitches.Max());
+    }
+
     /// <summary>The mesh.</summary>
     public TriangleMesh Mesh { get; }
 
@@ -59,6 +70,17 @@ public sealed class PinnedCloth
         return piece.Edges[edge].Count is { } count
             ? curve.Length / count
             : Math.Min(EdgePlans.StitchSaid(piece.Fabric, curve) ?? StitchUnsaid.Millimetres, curve.Length / 2);
+    }
+
+    /// <summary>Where the stitch of a mark lies with the nodes at given places.</summary>
+    public Point StitchAt(Mark mark, IReadOnlyList<Point> places)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        ArgumentNullException.ThrowIfNull(places);
+        var sum = default(Vector);
+        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.Fraction, _stitches[mark.Edge]))
+            sum += part * (places[node] - Point.Origin);
+        return Point.Origin + sum;
     }
 
     /// <summary>The stitches that marks hold, and where.</summary>

@@ -1,0 +1,58 @@
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins.Settling;
+
+/// <summary>Compares where the pinning may start: the foot, the middle of the top, all of the top edge, and what the maker asked for.</summary>
+/// <remarks>
+/// For each the pins at the usual spacing are set in the order of the rounds on a coarse mesh, and the greatest force on a
+/// pin just after it is set is told. The first <see cref="MarksFollowed"/> marks are followed: later ones find the cloth
+/// nearly in place.
+/// </remarks>
+internal static class AnchorTrials
+{
+    /// <summary>How many marks are followed.</summary>
+    internal const int MarksFollowed = 30;
+
+    private const int RimNodes = 160;
+
+    /// <summary>Forces this near count as equal, and the anchor named first is taken.</summary>
+    private const double Equal = 0.01;
+
+    /// <summary>The trials, least force first; none where no cloth came to rest.</summary>
+    internal static IReadOnlyList<AnchorTrial> Of(Piece piece, PinSettings settings, OrthotropicCloth cloth, Computation computation)
+    {
+        string[] names = [.. Candidates(piece.Finished, settings.Anchor)];
+        var node = piece.Unblocked!.Length / RimNodes;
+        var forces = new (double Force, int Mark)?[names.Length];
+        Parallel.For(0, names.Length, new() { MaxDegreeOfParallelism = 2, CancellationToken = computation.Cancellation }, i =>
+        {
+            var plan = PinPlanner.Plan(piece, settings with { Anchor = names[i] }, new Findings());
+            if (plan is null)
+                return;
+            var followed = Math.Min(MarksFollowed, plan.Marks.Count);
+            var pulls = PinningInTurn.Of(plan, new(piece, cloth, node), 1, followed, computation, withForces: true);
+            if (pulls.Count == followed && pulls.Exists(p => p.Force is not null))
+                forces[i] = pulls.Select((p, k) => (p.Force ?? 0, k + 1)).MaxBy(p => p.Item1);
+        });
+        var known = names.Zip(forces).Where(t => t.Second is { Force: > 0 }).Select(t => (Name: t.First, t.Second!.Value.Force, t.Second.Value.Mark)).ToList();
+        if (known.Count == 0)
+            return [];
+        var (most, least) = (known.Max(k => k.Force), known.Min(k => k.Force));
+        var taken = settings.Anchor ?? known.First(k => k.Force <= least * (1 + Equal)).Name;
+        return [.. known.OrderBy(k => k.Name == taken ? 0 : 1).ThenBy(k => k.Force).Select(k => new AnchorTrial(k.Name, k.Force / most, k.Mark, k.Name == taken))];
+    }
+
+    private static IEnumerable<string> Candidates(Outline finished, string? asked)
+    {
+        var usual = Anchor.Find(null, finished, new Findings())!.Name;
+        var top = Top(finished);
+        return new[] { asked == PinSettings.NoAnchor ? null : asked, usual, PinSettings.MiddleOf + top, top }.OfType<string>().Distinct();
+    }
+
+    /// <summary>The edge named top, else the one that runs farthest to the left, as the upper edge of a counter-clockwise outline does.</summary>
+    private static string Top(Outline finished) =>
+        finished.Edges.FirstOrDefault(e => e.Name == "top")?.Name ?? finished.Edges.MinBy(e => e.Curve.End.X - e.Curve.Start.X)!.Name;
+}
