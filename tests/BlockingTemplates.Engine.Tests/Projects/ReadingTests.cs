@@ -137,8 +137,6 @@ public class ReadingTests
 
     [Theory]
     [InlineData("\"fabric\": { \"wetChange\": 0.02 }", "fabric.wetChange")]
-    [InlineData("\"fabric\": { \"swatch\": { \"before\": 10 } }", "fabric.swatch")]
-    [InlineData("\"fabric\": { \"strips\": [1] }", "fabric.strips")]
     [InlineData("\"wires\": { \"owned\": 3 }", "wires")]
     [InlineData("\"combs\": 12", "combs")]
     [InlineData("\"sizes\": [\"S\"]", "sizes")]
