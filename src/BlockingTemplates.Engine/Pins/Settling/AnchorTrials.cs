@@ -7,14 +7,13 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 
 /// <summary>Compares where the pinning may start: the foot, the middle of the top, all of the top edge, and what the maker asked for.</summary>
 /// <remarks>
-/// For each the pins at the usual spacing are set in the order of the rounds on a coarse mesh, and the greatest force on a
-/// pin just after it is set is told. The first <see cref="MarksFollowed"/> marks are followed: later ones find the cloth
-/// nearly in place.
+/// For each a few pins (about <see cref="Pins"/>, evenly spaced) are set in the order of the rounds on a coarse mesh, and the
+/// greatest force on a pin just after it is set is told.
 /// </remarks>
 internal static class AnchorTrials
 {
-    /// <summary>How many marks are followed.</summary>
-    internal const int MarksFollowed = 30;
+    /// <summary>About how many pins are set in a trial.</summary>
+    internal const int Pins = 24;
 
     private const int RimNodes = 160;
 
@@ -26,15 +25,15 @@ internal static class AnchorTrials
     {
         string[] names = [.. Candidates(piece.Finished, settings.Anchor)];
         var node = piece.Unblocked!.Length / RimNodes;
+        var few = settings with { Spacing = Length.FromMillimetres(piece.Finished.Length / Pins), MinSpacing = Length.FromMillimetres(piece.Finished.Length / Pins) };
         var forces = new (double Force, int Mark)?[names.Length];
         Parallel.For(0, names.Length, new() { MaxDegreeOfParallelism = 2, CancellationToken = computation.Cancellation }, i =>
         {
-            var plan = PinPlanner.Plan(piece, settings with { Anchor = names[i] }, new Findings());
+            var plan = PinPlanner.Placed(piece, few with { Anchor = names[i] }, new Findings());
             if (plan is null)
                 return;
-            var followed = Math.Min(MarksFollowed, plan.Marks.Count);
-            var pulls = PinningInTurn.Of(plan, new(piece, cloth, node), 1, followed, computation, withForces: true);
-            if (pulls.Count == followed && pulls.Exists(p => p.Force is not null))
+            var pulls = PinningInTurn.Of(plan, new(piece, cloth, node), 1, plan.Marks.Count, computation, withForces: true);
+            if (pulls.Count == plan.Marks.Count && pulls.Exists(p => p.Force is not null))
                 forces[i] = pulls.Select((p, k) => (p.Force ?? 0, k + 1)).MaxBy(p => p.Item1);
         });
         var known = names.Zip(forces).Where(t => t.Second is { Force: > 0 }).Select(t => (Name: t.First, t.Second!.Value.Force, t.Second.Value.Mark)).ToList();

@@ -11,12 +11,16 @@ internal static class ClothNotes
     private const int MostNamed = 6;
 
     /// <summary>Adds the note that the cloth was not found at rest, and what was done instead.</summary>
-    internal static void NotAtRest(Computation computation, Findings findings)
+    /// <param name="computation">How it was computed.</param>
+    /// <param name="isSpaced">Whether the pins stand where the cloth needed them before the mats were laid.</param>
+    /// <param name="findings">Takes the note.</param>
+    internal static void NotAtRest(Computation computation, bool isSpaced, Findings findings)
     {
+        var pins = isSpaced ? "the pins stand where it needed them before marks moved off the seams" : "the pins stand by the spacing setting";
         if (computation.IsTimeUp)
-            findings.Note("cloth", "The time for computing was up before the cloth came to rest: nothing is told of it, and the pins stand by the spacing setting.", "Allow more time with \"timeLimit\".");
+            findings.Note("cloth", $"The time for computing was up before the cloth came to rest: nothing is told of it, and {pins}.", "Allow more time with \"timeLimit\".");
         else
-            findings.Note("cloth", "The computation of the cloth did not come to rest: nothing is told of it, and the pins stand by the spacing setting.", "Check the unblocked measurements; judge the edge between the pins by eye.");
+            findings.Note("cloth", $"The computation of the cloth did not come to rest: nothing is told of it, and {pins}.", "Check the unblocked measurements; judge the edge between the pins by eye.");
     }
 
     /// <summary>Adds the notes on a cloth at rest.</summary>

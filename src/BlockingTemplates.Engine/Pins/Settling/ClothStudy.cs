@@ -59,7 +59,7 @@ public sealed class ClothStudy
             : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
         if (settled is not null)
             return new(piece, settings, computation, material, cloth!, anchors, settled);
-        ClothNotes.NotAtRest(computation, findings);
+        ClothNotes.NotAtRest(computation, false, findings);
         return null;
     }
 
@@ -89,7 +89,7 @@ public sealed class ClothStudy
             () => turns[1] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), half + 1, pins.Marks.Count, _computation));
         if (settled is not { Rest.Converged: true })
         {
-            ClothNotes.NotAtRest(_computation, findings);
+            ClothNotes.NotAtRest(_computation, true, findings);
             return null;
         }
 

@@ -95,10 +95,14 @@ public sealed class PinnedCloth
     /// <param name="computation">Ends it.</param>
     /// <param name="tellSlack">Whether to find which lines slack cloth leaves open.</param>
     /// <param name="tolerance">Greatest residual.</param>
-    public Equilibrium Hold(MembraneSupport support, IReadOnlyList<Point>? start, Computation computation, bool tellSlack = false, double tolerance = SolveTolerance)
+    /// <param name="slackShare">The share k of <see cref="SlackStay"/>; the usual one where null.</param>
+    public Equilibrium Hold(
+        MembraneSupport support, IReadOnlyList<Point>? start, Computation computation, bool tellSlack = false, double tolerance = SolveTolerance, double? slackShare = null)
     {
         ArgumentNullException.ThrowIfNull(computation);
         var settings = new EquilibriumSettings { Tolerance = tolerance, TrySlack = tellSlack, TimeIsUp = computation.TimeIsUp };
+        if (slackShare is { } share)
+            settings = settings with { SlackShare = share };
         return _solver.Solve(support, settings, start, null, computation.Cancellation);
     }
 
