@@ -34,6 +34,16 @@ export class Pinning {
     }
   }
 
+  // The plan that is pinned by is the whole one, so it waits for the cloth.
+  async begin() {
+    this.isBeginning = true;
+    this.page.draw();
+    await this.work.settled();
+    await this.step("begin");
+    this.isBeginning = false;
+    this.page.draw();
+  }
+
   key(e) {
     if (!this.pins || !this.plan || e.ctrlKey || e.altKey || e.metaKey || e.target.closest("input, textarea, select")) return;
     const isButton = e.target.closest("button, a, summary");
@@ -72,7 +82,8 @@ export class Pinning {
 export function pin(work, page) {
   const p = page.pinning;
   if (!p.isAsked) p.fetch().catch(e => page.say(e.message));
-  const begins = again => html`<button type="button" class="main" ?disabled=${!work.answer?.plan} @click=${async () => { await work.settled(); p.step("begin"); }}>${again ? "Begin anew by the plan as it is now" : "Begin pinning"}</button>`;
+  const begins = again => html`<button type="button" class="main" ?disabled=${!work.answer?.plan || p.isBeginning} @click=${() => p.begin()}>${again ? "Begin anew by the plan as it is now" : "Begin pinning"}</button>
+    ${p.isBeginning && !work.answer?.isFinal ? html`<span role="status">The cloth is being computed first…</span>` : nothing}`;
   if (!p.pins || !p.plan) {
     return html`<h1 tabindex="-1">Pin</h1>
       ${p.pins ? html`<p>One moment…</p>` : html`<section class="card"><p>Mark after mark in the plan's order, on this screen or on several: all show the same.</p>
