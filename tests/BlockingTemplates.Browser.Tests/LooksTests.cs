@@ -32,7 +32,7 @@ public class LooksTests(Chromium chromium)
         await screen.Page.GetByText("Done before the last mark?").ClickAsync();
         await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Pin 1 is set" }).ClickAsync();
         await Expect(screen.Page.Locator(".number")).ToHaveTextAsync("2");
-        await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Count the 1 pins out" }).ClickAsync();
+        await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Count the one pin out" }).ClickAsync();
         await Expect(screen.Page.Locator(".pin-ticks")).ToBeVisibleAsync();
         await LookAsync(screen, $"counting-{name}");
 

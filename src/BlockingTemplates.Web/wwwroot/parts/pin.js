@@ -125,14 +125,14 @@ function setting(p) {
       <div class="field"><label for="jump">Go to mark</label><input id="jump" name="jump" type="number" min="1" max=${marks} required inputmode="numeric"></div><button type="submit">Go</button>
     </form>
     <p class="hint">Space bar or right arrow: set. Left arrow: back.</p>
-    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>Count the ${set.length} pins out</button></p></details>`}`;
+    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>${set.length === 1 ? "Count the one pin out" : `Count the ${set.length} pins out`}</button></p></details>`}`;
 }
 
 // The pull in turn: from where the edge lies once all earlier pins are set.
 function pullWords(pull) {
   if (!pull) return html`<p class="pull">to its mark</p>`;
   if (!pull.direction) return html`<p class="pull">it lies there already: pull <b>${pull.length}</b></p>`;
-  return html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-pull.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg>pull ${pull.isApproximate ? "about " : ""}<b>${pull.length}</b> ${pull.direction}</p>`;
+  return html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-pull.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg><span>pull ${pull.isApproximate ? "about " : ""}<b>${pull.length}</b> ${pull.direction}</span></p>`;
 }
 
 function dots(p) {
