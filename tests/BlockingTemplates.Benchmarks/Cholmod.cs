@@ -15,6 +15,10 @@ internal sealed partial class Cholmod : IDisposable
     private const int MostMemoryAt = 2016;
     private const int AlwaysSupernodal = 2;
 
+    // Of malloc.h: what is freed goes back to the system beyond the one, what is mapped apart is limited in number by the other.
+    private const int TrimThreshold = -1;
+    private const int MostMappings = -4;
+
     private readonly nint _common;
 
     private Cholmod()
@@ -48,6 +52,9 @@ internal sealed partial class Cholmod : IDisposable
     /// <summary>Orders, analyses, factors and solves.</summary>
     public static (double[] Solution, long MostMemory) Solve(PulledCloth cloth, CholmodOrdering ordering, int threads)
     {
+        // As ours does, it keeps the memory of earlier runs.
+        _ = SetMallocOption(TrimThreshold, int.MaxValue);
+        _ = SetMallocOption(MostMappings, 0);
         SetThreads(threads);
         using var cholmod = new Cholmod();
         return (cholmod.Solve(cloth, ordering), cholmod.MostMemory);

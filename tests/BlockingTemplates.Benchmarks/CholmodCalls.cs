@@ -34,4 +34,7 @@ internal sealed partial class Cholmod
 
     [DllImport(Blas, EntryPoint = "openblas_set_num_threads")]
     private static extern void SetThreads(int threads);
+
+    [DllImport("libc", EntryPoint = "mallopt")]
+    private static extern int SetMallocOption(int option, int value);
 }

@@ -48,7 +48,7 @@ internal sealed class PulledCloth
 
     private static TriangleMesh Mesh(Outline outline, int unknowns)
     {
-        var size = Math.Sqrt(2 * 460_000 / (0.866 * unknowns));
+        var size = Math.Sqrt(2 * 420_000 / (0.866 * unknowns));
         return TriangleMesher.Mesh(outline, new() { EdgeMm = size, InsideMm = size });
     }
 
