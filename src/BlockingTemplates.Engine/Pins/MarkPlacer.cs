@@ -10,6 +10,8 @@ public sealed class MarkPlacer
     private readonly IReadOnlyList<EdgeTreatment> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
+    private readonly SpacingProfile? _profile;
+    private readonly Func<int, int> _fewer;
     private readonly HashSet<(int Edge, double Fraction)> _forced = [];
 
     /// <summary>A placer for one outline.</summary>
@@ -18,9 +20,13 @@ public sealed class MarkPlacer
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
-    public MarkPlacer(Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor)
+    /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public MarkPlacer(
+        Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, SpacingProfile? profile = null, Func<int, int>? fewer = null)
     {
         ArgumentNullException.ThrowIfNull(anchor);
+        (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
         if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
             return;
@@ -41,7 +47,7 @@ public sealed class MarkPlacer
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
             var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = new EvenSpacing(run, _edges, _rule, forced, partner == run).Places().Select(run.Locate).Select(Exact).ToList();
+            var found = Inside(run, forced, partner == run).Select(run.Locate).Select(Exact).ToList();
             places.UnionWith(found);
             if (partner is not null && done.Add(partner))
                 places.UnionWith(found.Select(Mirrored));
@@ -49,6 +55,10 @@ public sealed class MarkPlacer
 
         return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
     }
+
+    private IReadOnlyList<double> Inside(EdgeRun run, IEnumerable<double> forced, bool isOwnMirror) => _profile is { } profile
+        ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
+        : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
 
     private bool IsForcedCorner(int corner)
     {

@@ -9,8 +9,17 @@ public static class PinPlanner
 {
     private static readonly Length SpacingUnsaid = PinSettings.UsualSpacing;
 
-    /// <summary>The plan, or null after adding a problem; notes on edges are added too.</summary>
+    /// <summary>The plan by the spacing setting, or null after adding a problem; notes on edges are added too.</summary>
     public static PinPlan? Plan(Piece piece, PinSettings settings, Findings findings)
+    {
+        if (Placed(piece, settings, findings) is not { } plan)
+            return null;
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        return plan;
+    }
+
+    /// <summary>The plan by the spacing setting, or null after adding a problem.</summary>
+    public static PinPlan? Placed(Piece piece, PinSettings settings, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -39,9 +48,21 @@ public static class PinPlanner
             Edges = edges,
             Marks = Numbered(places, piece, pinned, layLine, anchor),
         };
-        plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
-        EdgePlans.AddNotes(plan, piece, settings, findings);
-        return plan;
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
+    /// <param name="plan">A plan of the piece.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="profile">How wide gaps may be.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile profile, Func<int, int>? fewer = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
+        plan = plan with { Profile = profile, Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor) };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
     private static Length Capped(PinSettings settings) =>

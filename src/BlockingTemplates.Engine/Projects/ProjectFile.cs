@@ -58,8 +58,8 @@ internal sealed record ProjectFile
     [Description("Reserved for a part that has not arrived yet: several sizes.")]
     public JsonElement? Sizes { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: a limit to the computing time.")]
-    public JsonElement? TimeLimit { get; init; }
+    [Description("Seconds after which the computation of the cloth ends with the best found so far; none unless said."), Range(Limits.LeastSeconds, Limits.MostSeconds)]
+    public double? TimeLimit { get; init; }
 }
 
 internal sealed record FabricSection

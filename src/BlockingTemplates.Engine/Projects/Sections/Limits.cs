@@ -14,6 +14,8 @@ internal static class Limits
     public const int MostPoints = 10_000;
     public const int MostPapers = 20;
     public const int MostCounted = 100_000;
+    public const double LeastSeconds = 0.1;
+    public const double MostSeconds = 3600;
     public const double MostGrain = 360;
     public const double LeastSpringBack = -0.3;
     public const double MostSpringBack = 0.5;
