@@ -6,11 +6,11 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <remarks>
 /// Newton's method on the convex energy; a step keeps Armijo's rule and may not run past the valley: its slope there is at
 /// most half the slope at its start (J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed. 2006, ch. 3). Pins are held exactly by multipliers with a stiff spring beside them (augmented Lagrangian, ch. 17), so
-/// that pins come and go without a new analysis. Not for use by several threads at once.
+/// that pins come and go without a new analysis. Not for use by several threads at once. Disposing of it is optional: it leaves
+/// the factor's memory to the next one.
 /// </remarks>
-public sealed class MembraneSolver
+public sealed class MembraneSolver : IDisposable
 {
-
     private readonly TriangleMesh _mesh;
     private const double OtherStay = 0.03;
 
@@ -22,7 +22,7 @@ public sealed class MembraneSolver
     /// <param name="cloth">Its stiffness.</param>
     /// <param name="widestStitchMm">Width of the widest stitch to be held, in millimetres; 0 where no pins will be.</param>
     /// <param name="carriesCompression">True for an elastic sheet without wrinkles.</param>
-    /// <param name="threads">1 or 2.</param>
+    /// <param name="threads">How many parts of the piece are reckoned side by side, 1 or more; the answer is the same.</param>
     public MembraneSolver(TriangleMesh mesh, OrthotropicCloth cloth, double widestStitchMm, bool carriesCompression = false, int threads = 1)
     {
         ArgumentNullException.ThrowIfNull(mesh);
@@ -62,4 +62,7 @@ public sealed class MembraneSolver
         var other = settings.TrySlack && !taut && search.End == EquilibriumEnd.Converged ? search.PlacesWithLargerStay(OtherStay) : null;
         return new(search.End, search.Residual, search.PinError, search.Steps, _mesh.SmallestAngleDegrees, places, stretches, loads, other, taut || other is not null);
     }
+
+    /// <summary>Leaves its memory to the next one.</summary>
+    public void Dispose() => _system.Factor.Dispose();
 }
