@@ -21,7 +21,7 @@ internal static class Summary
         foreach (var guide in plan.Guides)
             Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}{(guide.Half is { } half ? $", half a guide (the whole takes {half.WholeCount})" : "")}"));
         foreach (var edge in plan.Pins.Edges)
-            Row($"{edge.Name} edge", edge.Stretch is { } stretch ? string.Create(CultureInfo.InvariantCulture, $"{Say(edge.PinnedMm)}, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %") : Say(edge.PinnedMm));
+            Row($"{edge.Name} edge", edge.Stretch is { } stretch ? string.Create(CultureInfo.InvariantCulture, $"{Say(edge.PinnedMm)}{edge.Treatment.AlongWords}, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %") : Say(edge.PinnedMm) + edge.Treatment.AlongWords);
         if (plan.Pins.LayLine is not null)
             Row("largest pull", Say(plan.Pins.Marks.Max(m => m.Pull!.Value.Length)));
         var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output), Ansi = AnsiSupport.Detect });

@@ -14,4 +14,8 @@ public sealed record Piece(
     Outline? Unblocked,
     IReadOnlyList<EdgeTreatment> Edges,
     WorkSide FaceUp,
-    FabricSettings Fabric);
+    FabricSettings Fabric)
+{
+    /// <summary>For each edge which point of its smooth line belongs where; even where the maker measured no stitches.</summary>
+    public IReadOnlyList<Correspondence> Stations { get; init; } = [.. Edges.Select(_ => Correspondence.Even)];
+}

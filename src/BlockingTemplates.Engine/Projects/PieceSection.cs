@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects.Sections;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Projects;
 
@@ -115,4 +116,43 @@ internal sealed record EdgeSection
 
     [Description("What holds the edge.")]
     public Holding? Hold { get; init; }
+
+    [Description("A mark at every so many stitches or rows of a counted edge, whatever the spacing."), Range(1, Limits.MostCounted)]
+    public int? Every { get; init; }
+
+    [Description("Points or scallops, evenly spread between the edge's corners, which are valleys.")]
+    public PointsSection? Points { get; init; }
+
+    [Description("Known stitches or rows of a counted edge, in order, where they do not lie evenly."), AtMost(Limits.MostStations)]
+    public IReadOnlyList<StationSection>? Stations { get; init; }
+}
+
+internal sealed record PointsSection
+{
+    [Description("How many."), Range(1, Limits.MostEdges)]
+    public required int Count { get; init; }
+
+    [Description("How far the finished tips stand out of the line through the valleys.")]
+    public required LengthValue Depth { get; init; }
+
+    [Description("How far they stand out unblocked; unless said in the measure of the edge's length.")]
+    public LengthValue? UnblockedDepth { get; init; }
+
+    [Description("Straight to a point, or a round scallop; point unless said.")]
+    public PointShape? Shape { get; init; }
+
+    [Description("Whether the valleys hang free or have a mark each; free unless said.")]
+    public Valleys? Valleys { get; init; }
+}
+
+internal sealed record StationSection
+{
+    [Description("The stitch or row, counted from the edge's first corner."), Range(1, Limits.MostCounted)]
+    public required int Stitch { get; init; }
+
+    [Description("How far along the unblocked edge it lies from there.")]
+    public LengthValue? At { get; init; }
+
+    [Description("How far along the finished edge it shall lie; evenly unless said.")]
+    public LengthValue? Finished { get; init; }
 }
