@@ -20,7 +20,10 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(findings);
         var request = new PieceRequest(
-            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
+            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric)
+        {
+            IsMirrored = project.IsMirrored,
+        };
         if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
             return null;
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)

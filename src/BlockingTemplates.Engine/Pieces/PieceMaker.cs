@@ -37,7 +37,7 @@ public static class PieceMaker
         var (whole, lies) = PointedOutlines.Of(finished, unblocked, edges, stations, findings);
         if (whole is null || !findings.IsClean)
             return null;
-        return new(
+        var piece = new Piece(
             whole,
             lies,
             edges,
@@ -46,6 +46,7 @@ public static class PieceMaker
         {
             Stations = stations,
         };
+        return request.IsMirrored ? piece.Mirrored() : piece;
     }
 
     private static Outline TurnedOver(Outline outline, PieceKind kind) =>

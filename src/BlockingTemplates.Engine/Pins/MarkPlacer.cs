@@ -37,6 +37,8 @@ public sealed class MarkPlacer
     {
         var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
         HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(HasMark).Select(c => (c, 0.0))];
+        // The mirrored piece of a pair has the mirror image of the other's marks; a symmetric piece is its own.
+        var isSeenFromBehind = _mirror is null && _edges[0].Treatment.IsMirrored;
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
@@ -45,8 +47,8 @@ public sealed class MarkPlacer
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
             var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
             var found = (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces
-                ? SetPlaces.On(_edges[only], partner == run).Select(f => (Edge: only, Fraction: f)).Concat(forced.Select(run.Locate))
-                : new EvenSpacing(run, _edges, _rule, forced, partner == run).Places().Select(run.Locate)).Select(Exact).ToList();
+                ? SetPlaces.On(_edges[only], partner == run, isSeenFromBehind).Select(f => (Edge: only, Fraction: f)).Concat(forced.Select(run.Locate))
+                : new EvenSpacing(run, _edges, _rule, forced, partner == run, isSeenFromBehind).Places().Select(run.Locate)).Select(Exact).ToList();
             places.UnionWith(found);
             if (partner is not null && done.Add(partner))
                 places.UnionWith(found.Select(Mirrored));

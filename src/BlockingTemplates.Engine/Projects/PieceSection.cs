@@ -21,6 +21,9 @@ internal sealed record PieceSection
     [Description("Whether left and right measurements are averaged.")]
     public bool? EvenOut { get; init; }
 
+    [Description("Names of a mirrored pair, such as right front and left front: the first as measured, the second its mirror image."), AtMost(2)]
+    public IReadOnlyList<string>? Pair { get; init; }
+
     [Description("The finished size.")]
     public required FinishedValue Finished { get; init; }
 
@@ -28,6 +31,21 @@ internal sealed record PieceSection
     public UnblockedValue? Unblocked { get; init; }
 
     [Description("What is said of single edges, by name.")]
+    public Dictionary<string, EdgeSection>? Edges { get; init; }
+}
+
+internal sealed record SizeSection
+{
+    [Description("What it is called."), AtMost(Limits.LongestName)]
+    public required string Name { get; init; }
+
+    [Description("Finished measurements instead of the piece's, name by name.")]
+    public FinishedValue? Finished { get; init; }
+
+    [Description("Unblocked measurements instead of the piece's, name by name.")]
+    public UnblockedValue? Unblocked { get; init; }
+
+    [Description("What is said of single edges instead, name by name.")]
     public Dictionary<string, EdgeSection>? Edges { get; init; }
 }
 

@@ -47,6 +47,9 @@ public sealed class Correspondence
     /// <summary>The fraction of the pinned line at a fraction of the unblocked one.</summary>
     public double PinnedOf(double unblocked) => Between(unblocked, _unblocked, _pinned);
 
+    /// <summary>The correspondence of the edge travelled the other way.</summary>
+    public Correspondence Reversed() => new([.. Enumerable.Range(1, _share.Length).Select(i => (1 - _share[^i], 1 - _pinned[^i], 1 - _unblocked[^i]))]);
+
     /// <summary>Whether another edge travelled the other way corresponds alike.</summary>
     public bool Mirrors(Correspondence other)
     {

@@ -13,6 +13,7 @@ internal static class Limits
     public const int MostEdges = 1000;
     public const int MostPoints = 10_000;
     public const int MostStations = 1000;
+    public const int MostSizes = 20;
     public const int MostPapers = 20;
     public const int MostCounted = 100_000;
     public const double MostGrain = 360;

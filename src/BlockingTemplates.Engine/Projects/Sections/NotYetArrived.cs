@@ -15,7 +15,6 @@ internal static class NotYetArrived
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
         new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
-        new("sizes", null, "several sizes in one file", "Make a project file for each size."),
         new("timeLimit", null, "a limit to the computing time", "Nothing; no part of this version takes long."),
     ];
 
