@@ -22,7 +22,10 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(findings);
         var request = new PieceRequest(
-            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
+            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric)
+        {
+            IsMirrored = project.IsMirrored,
+        };
         if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
             return null;
         var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings) : null;

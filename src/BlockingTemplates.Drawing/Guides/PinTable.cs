@@ -21,6 +21,12 @@ internal static class PinTable
         var pull = plan.Pins.LayLine is null ? "" : " Pull: from where the edge point lies at rest on the lay line to its mark.";
         flow.Paragraph($"Pin in the order of the numbers. Mat: which mat, and how far from its left and its lower side.{pull} All in {LengthWords.UnitOf(units)}.", TextStyle.Body);
         flow.Paragraph($"The form round a cross tells its round: {string.Join(", ", Enumerable.Range(1, lastRound).Select(r => FormattableString.Invariant($"{r} {MarkForms.Name(r, lastRound)}")))}.", TextStyle.Body);
+        for (var i = 0; i < plan.Pins.Edges.Count; i++)
+        {
+            if (StitchRepeat.Of(plan.Pins, i) is { } repeat)
+                flow.Point($"{plan.Pins.Edges[i].Name} edge, from {plan.Pins.Pinned.Corners[i].Name}: {repeat}.");
+        }
+
         flow.Gap(2);
         string Number(double? mm) => mm is { } value ? LengthWords.Number(Length.FromMillimetres(value), units) : "";
         TableColumn[] columns =

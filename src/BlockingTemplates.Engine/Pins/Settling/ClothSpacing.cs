@@ -47,7 +47,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
             double[] tighter = [.. now.Gaps.Select(g =>
             {
                 var mm = before.At(g.MiddleMm % before.LengthMm);
-                return limits.Keeps(g) ? mm : Math.Max(Math.Min(mm, g.WidthMm) * Tighter, Math.Min(limits.LeastMm, mm));
+                return Keeps(g) ? mm : Math.Max(Math.Min(mm, g.WidthMm) * Tighter, Math.Min(limits.LeastMm, mm));
             })];
             profile = NeededSpacing.Profile(now.Plan, now.Gaps, NeededSpacing.Mirrored(now.Plan, now.Gaps, tighter));
             if (Settled(Placed(now.Plan, profile), now) is not { } next)
@@ -73,7 +73,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         {
             if (Tried() is not { } tried)
                 break;
-            int[] failing = [.. tried.Gaps.Where(g => !limits.Keeps(g)).Select(g => RunOf(best.Plan, g.Edge)).Distinct()];
+            int[] failing = [.. tried.Gaps.Where(g => !Keeps(g)).Select(g => RunOf(best.Plan, g.Edge)).Distinct()];
             if (failing.Length == 0)
             {
                 best = tried;
@@ -96,7 +96,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         foreach (var run in runs.Keys.Where(r => runs[r] <= FewGaps).OrderBy(r => runs[r]))
         {
             step = new() { [run] = 1 };
-            if (Tried() is not { } tried || !tried.Gaps.All(limits.Keeps))
+            if (Tried() is not { } tried || !tried.Gaps.All(Keeps))
                 continue;
             best = tried;
             fewer[run]++;
@@ -108,20 +108,24 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         {
             computation.Tell("trying fewer pins", 1);
             var plan = PinPlanner.Respaced(best.Plan, piece, profile, e => fewer.GetValueOrDefault(RunOf(best.Plan, e)) + step.GetValueOrDefault(RunOf(best.Plan, e)));
-            return step.Count > 0 && plan.Marks.Count < best.Plan.Marks.Count && KeepsWidths(plan) ? Settled(plan with { Profile = profile }, best) : null;
+            return step.Count > 0 && plan.Marks.Count < best.Plan.Marks.Count && KeepsWidths(plan, best) ? Settled(plan with { Profile = profile }, best) : null;
         }
     }
 
-    private bool KeepsWidths(PinPlan plan)
+    /// <summary>Whether a gap keeps the tolerance, or lies on an edge whose marks stand where the maker said.</summary>
+    private bool Keeps(MarkGap gap) => piece.Edges[gap.Edge].HasSetPlaces || limits.Keeps(gap);
+
+    private bool KeepsWidths(PinPlan plan, SettledPins best)
     {
         var arcs = Arcs(plan);
-        return Enumerable.Range(0, arcs.Length).All(i => Width(plan, arcs, i) <= limits.MostMm + 1e-6);
+        var most = Math.Max(limits.MostMm, best.Gaps.Max(g => g.WidthMm));
+        return Enumerable.Range(0, arcs.Length).All(i => Width(plan, arcs, i) <= most + 1e-6);
     }
 
     /// <summary>Remembers the best pins that keep everything; whether these do.</summary>
     private bool Keep(SettledPins settled)
     {
-        if (!settled.Gaps.All(limits.Keeps))
+        if (!settled.Gaps.All(Keeps))
             return false;
         if (_best is null || settled.Plan.Marks.Count < _best.Plan.Marks.Count)
             _best = settled;

@@ -43,6 +43,31 @@ public sealed class ClothStudy
         ArgumentNullException.ThrowIfNull(findings);
         if (!computation.WithCloth || piece.Unblocked is null)
             return null;
+        var study = piece.Edges[0].IsMirrored ? OfMirrored(piece, settings, computation) : OfMeasured(piece, settings, pins, computation);
+        if (study is null)
+            ClothNotes.NotAtRest(computation, false, findings);
+        return study;
+    }
+
+    /// <summary>The study of the mirrored piece of a pair: the marks are the mirror image of the measured one's.</summary>
+    private static ClothStudy? OfMirrored(Piece piece, PinSettings settings, Computation computation)
+    {
+        var measured = piece.Mirrored();
+        var asked = settings with { Anchor = settings.Anchor is { } anchor ? LeftAndRight.Other(anchor) : null };
+        if (PinPlanner.Placed(measured, asked, new Findings()) is not { } start || OfMeasured(measured, asked, start, computation) is not { } study)
+            return null;
+        var here = settings with { Anchor = LeftAndRight.Other(study.Pins.Anchor.Name) };
+        if (PinPlanner.Placed(piece, here, new Findings()) is not { } pins)
+            return null;
+        var material = ClothMaterials.Of(piece.Fabric);
+        var cloth = new PinnedCloth(piece, material.Likely);
+        var settled = cloth.Settle(PinPlanner.SeenFromBehind(pins, piece, study.Pins), null, computation with { TimeIsUp = default });
+        IReadOnlyList<AnchorTrial> anchors = [.. study._anchors.Select(a => a with { Anchor = LeftAndRight.Other(a.Anchor) })];
+        return settled.Rest.Converged ? new(piece, settings, computation, material, cloth, anchors, settled) : null;
+    }
+
+    private static ClothStudy? OfMeasured(Piece piece, PinSettings settings, PinPlan pins, Computation computation)
+    {
         var material = ClothMaterials.Of(piece.Fabric);
         computation.Tell("comparing where to start", 0);
         IReadOnlyList<AnchorTrial> anchors = [];
@@ -57,10 +82,7 @@ public sealed class ClothStudy
         var settled = settings.Spacing is null
             ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)
             : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
-        if (settled is not null)
-            return new(piece, settings, computation, material, cloth!, anchors, settled);
-        ClothNotes.NotAtRest(computation, false, findings);
-        return null;
+        return settled is null ? null : new(piece, settings, computation, material, cloth!, anchors, settled);
     }
 
     /// <summary>What the cloth does at the pins as they finally stand.</summary>
@@ -148,7 +170,7 @@ public sealed class ClothStudy
         }
 
         return [.. inside.OrderBy(p => p.Along).Select(p => p.At)];
-        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.Fraction);
+        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.RestFraction);
     }
 
     private (ClothEnd? Soft, ClothEnd? Stiff) Ends(SettledPins settled)

@@ -78,7 +78,7 @@ public sealed class PinnedCloth
         ArgumentNullException.ThrowIfNull(mark);
         ArgumentNullException.ThrowIfNull(places);
         var sum = default(Vector);
-        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.Fraction, _stitches[mark.Edge]))
+        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.RestFraction, _stitches[mark.Edge]))
             sum += part * (places[node] - Point.Origin);
         return Point.Origin + sum;
     }
@@ -86,7 +86,7 @@ public sealed class PinnedCloth
     /// <summary>The stitches that marks hold, and where.</summary>
     public MembraneSupport Support(IEnumerable<Mark> marks) => new()
     {
-        Pins = [.. marks.Select(m => new HeldStitch(m.Edge, m.Fraction, _stitches[m.Edge], m.At))],
+        Pins = [.. marks.Select(m => new HeldStitch(m.Edge, m.RestFraction, _stitches[m.Edge], m.At))],
     };
 
     /// <summary>The cloth at rest under some marks.</summary>

@@ -78,10 +78,11 @@ public class StitchSpreadTests
 
     private static double Shares(SpacingProfile profile, double from, double to) => profile.SharesUpTo(to) - profile.SharesUpTo(from);
 
-    private static (Outline Outline, EdgeRun Run, EdgeTreatment[] Edges, SpacingProfile Profile) Case((int Count, double Length, double[] Spacings) given)
+    private static (Outline Outline, EdgeRun Run, EdgePlan[] Edges, SpacingProfile Profile) Case((int Count, double Length, double[] Spacings) given)
     {
         var outline = Triangle(given.Length);
-        EdgeTreatment[] edges = [new(given.Count, CountedIn.Stitches, Holding.Pins), EdgeTreatment.Unsaid, EdgeTreatment.Unsaid];
+        EdgePlan[] edges = [.. new EdgeTreatment[] { new(given.Count, CountedIn.Stitches, Holding.Pins), EdgeTreatment.Unsaid, EdgeTreatment.Unsaid }.Select(t =>
+            new EdgePlan { Name = "", Treatment = t, FinishedMm = given.Length, PinnedMm = given.Length, SpacingMm = 0, SpacingRule = "" })];
         var run = EdgeRun.Of(outline, _ => true, default)[0];
         var last = given.Spacings.Length - 1;
         return (outline, run, edges, new(outline, given.Spacings.Select((s, i) => (given.Length * i / last, s))));
