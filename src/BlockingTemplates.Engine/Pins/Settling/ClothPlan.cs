@@ -68,4 +68,15 @@ public sealed record ClothPlan
 
     /// <summary>Worst scallop of a determined gap, without sign, in millimetres; null where no line is determined.</summary>
     public double? WorstScallopMm => Gaps.Where(g => g.Determined != false).Select(g => (double?)Math.Abs(g.ScallopMm)).Max();
+
+    /// <summary>The pull in turn of a mark, or null where the time was up before it.</summary>
+    public PullInTurn? InTurnOf(Mark mark)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        return mark.Number <= InTurn.Count ? InTurn[mark.Number - 1] : null;
+    }
+
+    /// <summary>The hardest pull in turn that is not approximate, in millimetres; null where there is none.</summary>
+    public double? LargestPullInTurnMm(IEnumerable<Mark> marks) =>
+        marks.Select(m => InTurnOf(m) is { IsApproximate: false } turn ? (double?)turn.PullMm(m) : null).Max();
 }
