@@ -150,7 +150,7 @@ public sealed class ClothStudy
             Slack = ClothRegion.Slack(stretch),
             Beyond = _material.Took is var (along, across) ? ClothRegion.Beyond(stretch, along, across) : [],
             FreeEdge = rim,
-            OffLine = [.. settled.Gaps.Where(g => Math.Abs(g.ScallopMm) > 1).Select(g => Between(pins, rim, g))],
+            OffLine = [.. settled.Gaps.Where(ClothPlan.IsOffLine).Select(g => Between(pins, rim, g))],
         };
     }
 
