@@ -20,6 +20,12 @@ public static class GuideLayers
     /// <summary>Mats and their seams.</summary>
     public static Layer Mats { get; } = new("mats");
 
+    /// <summary>The sheets of the guide with their names, hidden until they are switched on.</summary>
+    public static Layer Sheets { get; } = new("sheets", IsShown: false);
+
+    /// <summary>By how much each edge is stretched, hidden until it is switched on.</summary>
+    public static Layer Stretch { get; } = new("stretch", IsShown: false);
+
     /// <summary>A squared grid in the maker's units, hidden until it is switched on.</summary>
     public static Layer Grid { get; } = new("grid", IsShown: false);
 }
