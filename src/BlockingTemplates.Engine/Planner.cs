@@ -28,7 +28,7 @@ public static class Planner
         };
         if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
             return null;
-        var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings) : null;
+        using var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings) : null;
         pins = study?.Pins ?? pins;
         EdgePlans.AddNotes(pins, piece, project.Pins, findings);
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Drawing.Writing;
