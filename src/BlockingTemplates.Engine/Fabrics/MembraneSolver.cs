@@ -6,10 +6,9 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <remarks>
 /// Newton's method on the convex energy; a step keeps Armijo's rule and may not run past the valley: its slope there is at
 /// most half the slope at its start (J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed. 2006, ch. 3). Pins are held exactly by multipliers with a stiff spring beside them (augmented Lagrangian, ch. 17), so
-/// that pins come and go without a new analysis. Not for use by several threads at once. Disposing of it is optional: it leaves
-/// the factor's memory to the next one.
+/// that pins come and go without a new analysis. Not for use by several threads at once.
 /// </remarks>
-public sealed class MembraneSolver : IDisposable
+public sealed class MembraneSolver
 {
     private readonly TriangleMesh _mesh;
     private const double OtherStay = 0.03;
@@ -63,6 +62,6 @@ public sealed class MembraneSolver : IDisposable
         return new(search.End, search.Residual, search.PinError, search.Steps, _mesh.SmallestAngleDegrees, places, stretches, loads, other, taut || other is not null);
     }
 
-    /// <summary>Leaves its memory to the next one.</summary>
-    public void Dispose() => _system.Factor.Dispose();
+    /// <summary>Leaves its memory to the next solver, where no more is asked of this one; optional, and worth it: fresh memory costs more time than a factor.</summary>
+    public void LeaveMemory() => _system.Factor.Dispose();
 }
