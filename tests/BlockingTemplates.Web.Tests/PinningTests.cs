@@ -117,7 +117,7 @@ public class PinningTests
         {
             Assert.Equal(pin.GetProperty("number").GetInt32(), mark.GetProperty("number").GetInt32());
             Assert.Equal(pin.GetProperty("mat").GetString(), mark.GetProperty("mat").GetString());
-            Assert.Equal($"{Math.Round(pin.GetProperty("pullMm").GetDouble(), MidpointRounding.AwayFromZero) / 10:0.0} cm", mark.GetProperty("pull").GetString());
+            Assert.Equal($"{Math.Round(pin.GetProperty("pullMm").GetDouble(), MidpointRounding.AwayFromZero) / 10:0.0} cm", mark.GetProperty("pull").GetProperty("length").GetString());
         }
 
         var svg = await page.Client.GetStringAsync($"/api/copies/{id}/pins/7/mat");

@@ -115,17 +115,57 @@ public class StageRunsTests
     }
 
     [Fact]
-    public async Task The_engine_s_geometry_is_the_first_stage()
+    public async Task Who_waits_for_the_last_answer_gets_it_or_hears_that_it_was_overtaken_or_failed()
+    {
+        using var go = new ManualResetEventSlim();
+        using var runs = new StageRuns([Quick, (r, _, _, c) =>
+        {
+            go.Wait(c);
+            return r.Version == 3 ? throw new InvalidOperationException("broken") : Result(r, 1);
+        }], () => { });
+        var first = runs.FinalAsync(Request(1), CancellationToken.None);
+        await Until(() => runs.Latest is not null);
+        var second = runs.FinalAsync(Request(2), CancellationToken.None);
+        Assert.Null(await first);
+        go.Set();
+        Assert.Equal((2, 1), Said(await second));
+        Assert.Equal((2, 1), Said(await runs.FinalAsync(Request(2), CancellationToken.None)));
+        runs.Forget();
+        Assert.Equal((2, 1), Said(await runs.FinalAsync(Request(2), CancellationToken.None)));
+        await Assert.ThrowsAsync<InvalidOperationException>(() => runs.FinalAsync(Request(3), CancellationToken.None));
+        Assert.Equal((4, 1), Said(await runs.FinalAsync(Request(4), CancellationToken.None)));
+    }
+
+    [Fact]
+    public async Task The_same_version_asked_for_twice_is_computed_once()
+    {
+        var computed = 0;
+        using var runs = new StageRuns([(r, _, _, _) =>
+        {
+            Interlocked.Increment(ref computed);
+            return Result(r, 0) with { IsFinal = true };
+        }], () => { });
+        var both = await Task.WhenAll(runs.StartAsync(Request(1)), runs.StartAsync(Request(1)), runs.FinalAsync(Request(1), CancellationToken.None));
+        Assert.All(both, r => Assert.Equal((1, 0), Said(r)));
+        Assert.Equal(1, computed);
+    }
+
+    [Fact]
+    public async Task The_engine_s_geometry_is_the_first_stage_and_the_cloth_the_second()
     {
         using var runs = new StageRuns(EngineStages.All, () => { });
         var result = await runs.StartAsync(new(3, Encoding.UTF8.GetBytes(Pieces.Small()), _ => new(null, "none")));
         Assert.Equal((3, 0), Said(result));
         Assert.NotNull(result!.Plan);
+        Assert.Null(result.Plan.Cloth);
+        var last = await runs.FinalAsync(new(3, Encoding.UTF8.GetBytes(Pieces.Small()), _ => new(null, "none")), CancellationToken.None);
+        Assert.Equal((3, 1), Said(last));
+        Assert.NotNull(last!.Plan!.Cloth);
     }
 
     private static StageResult Quick(StageRequest request, StageResult? before, Action<StageProgress> progress, CancellationToken cancellation) => Result(request, 0);
 
-    private static StageResult Result(StageRequest request, int stage) => new(request.Version, stage, null, null, new Findings());
+    private static StageResult Result(StageRequest request, int stage) => new(request.Version, stage, null, null, new Findings()) { IsFinal = stage > 0 };
 
     private static StageRequest Request(long version) => new(version, [], _ => new(null, "none"));
 

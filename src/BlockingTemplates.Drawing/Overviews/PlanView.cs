@@ -3,6 +3,8 @@ using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Drawing.Overviews;
@@ -16,6 +18,8 @@ public sealed class PlanView
     private const double BorderMm = 10;
     private const double NumberMm = 3.4;
     private const double LeastArrowMm = 2;
+    private const double LabelMm = 4.4;
+    private const double LeastStretch = 0.01;
 
     private PlanView(Page page, FramePlacing placing) => (Page, Placing) = (page, placing);
 
@@ -39,9 +43,9 @@ public sealed class PlanView
         [
             new LayerElement(GuideLayers.Mats, [.. picture.Mats(true)]),
             new LayerElement(GuideLayers.Sheets, [.. Sheets(plan, placing)]),
+            new LayerElement(GuideLayers.Stretch, [.. Stretch(plan, placing)]),
             new LayerElement(GuideLayers.LayLine, [.. picture.LayLine()]),
             new LayerElement(GuideLayers.Arrows, [.. Arrows(plan, placing)]),
-            new LayerElement(GuideLayers.Stretch, [.. Stretch(plan, placing)]),
             new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Outline(), .. picture.Marks(0.75)]),
             new LayerElement(GuideLayers.Numbers, [.. picture.Numbers(NumberMm)]),
         ];
@@ -75,9 +79,25 @@ public sealed class PlanView
         }
     }
 
-    /// <summary>Each edge's stretch as a band inside it, the wider the more, with its figure.</summary>
+    /// <summary>The stretch of the cloth where it was computed, the darker the more, dots where it is slack; and that of each edge as a band with its figure.</summary>
     private static IEnumerable<Element> Stretch(Plan plan, FramePlacing placing)
     {
+        if (plan.Cloth is { Stretch.Cells: { Count: > 0 } cells } cloth)
+        {
+            var most = Math.Max(cells.Max(Greatest), LeastStretch);
+            foreach (var cell in cells)
+            {
+                var box = Box.About(placing.On(cell.At), placing.Scale * cloth.Stretch.CellMm, placing.Scale * cloth.Stretch.CellMm);
+                yield return new PathElement(PathSteps.Rectangle(box), null, new Fill(1 - (0.45 * Math.Clamp(Greatest(cell) / most, 0, 1))));
+                if (cell.State == ClothState.Slack)
+                    yield return new PathElement(PathSteps.Circle(box.Centre, box.Width / 6), null, new Fill(0.2));
+            }
+
+            var middle = placing.On(Box.Around(plan.Pins.Pinned.Ring(0.5)).Centre);
+            foreach (var element in Label(string.Create(CultureInfo.InvariantCulture, $"darkest: {100 * most:+0.#} %; dots: slack"), middle))
+                yield return element;
+        }
+
         for (var i = 0; i < plan.Pins.Edges.Count; i++)
         {
             if (plan.Pins.Edges[i].Stretch is not { } stretch)
@@ -87,9 +107,17 @@ public sealed class PlanView
             yield return new PathElement(PathSteps.Polyline(curve.Flatten(0.5).Select(placing.On), false), new(width, 0.8));
             var at = placing.On(curve.At(0.5)) - (8 * curve.Direction(0.5).TurnedRight);
             var words = string.Create(CultureInfo.InvariantCulture, $"{plan.Pins.Edges[i].Name}: {100 * stretch:+0.#;-0.#;0} %");
-            var half = TextMeasure.AdvanceMm(words, 4.4, FontWeight.Bold) / 2;
-            yield return new PathElement(PathSteps.Rectangle(Box.About(at + new Vector(0, 1.4), (2 * half) + 1.5, 5.6)), null, new Fill(1));
-            yield return new TextElement(words, at, 4.4, FontWeight.Bold, TextAlign.Centre);
+            foreach (var element in Label(words, at))
+                yield return element;
         }
+    }
+
+    private static double Greatest(StretchCell cell) => Math.Max(cell.Along, cell.Across);
+
+    private static IEnumerable<Element> Label(string words, Point at)
+    {
+        var half = TextMeasure.AdvanceMm(words, LabelMm, FontWeight.Bold) / 2;
+        yield return new PathElement(PathSteps.Rectangle(Box.About(at + new Vector(0, 0.32 * LabelMm), (2 * half) + 1.5, 1.3 * LabelMm)), null, new Fill(1));
+        yield return new TextElement(words, at, LabelMm, FontWeight.Bold, TextAlign.Centre);
     }
 }

@@ -20,6 +20,7 @@ internal static class Answering
         return new(
             result.Version,
             result.Stage,
+            result.IsFinal,
             project?.Kind.Shape,
             Unit(result.Findings.Units),
             [.. result.Findings.Problems.Select(p => new FoundAnswer(p.Path, p.What, p.Do, p.Line))],

@@ -12,6 +12,7 @@ internal sealed record PlanAnswer(
     int Pins,
     string? LargestPull,
     string? WorstScallop,
+    bool HasCloth,
     IReadOnlyList<GuideAnswer> Guides,
     IReadOnlyList<EdgeAnswer> Edges,
     IReadOnlyList<PinAnswer> Marks,

@@ -16,13 +16,15 @@ namespace BlockingTemplates.Web.Answers;
 /// <summary>Puts a plan into the page's words and pictures.</summary>
 internal static class PlanAnswering
 {
+    /// <summary>A pull shorter than this has no direction that one could see.</summary>
+    private const double LeastPullMm = 0.5;
+
     /// <summary>A plan.</summary>
     public static PlanAnswer Of(Plan plan)
     {
         var view = PlanView.Of(plan);
         var units = plan.Project.Units;
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
-        var dip = plan.Pins.Edges.Max(e => e.MayDipMm);
         return new(
             plan.Project.Title,
             Answering.Svg(view.Page, GuideDocument.Title(plan)),
@@ -33,7 +35,8 @@ internal static class PlanAnswering
             string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Columns} across, {plan.Mats.Rows} up, each {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}{(TurnWords.Of(plan) is { } turned ? $", {turned}" : "")}"),
             plan.Pins.Marks.Count,
             plan.Pins.LayLine is null ? null : Say(plan.Pins.Marks.Max(m => m.Pull?.Length ?? 0)),
-            dip is { } mm ? Say(mm) : null,
+            Scallop(plan) is { } mm ? Say(mm) : null,
+            plan.Cloth is not null,
             [.. plan.Guides.Select(Guide)],
             [.. plan.Pins.Edges.Select((e, i) => Edge(e, plan.Pins.Marks.Count(m => m.Edge == i), Say))],
             [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, Say))],
@@ -60,7 +63,6 @@ internal static class PlanAnswering
     {
         var seat = plan.Mats.Seats[mark.Number - 1];
         var at = view.Placing.On(mark.At);
-        var pull = mark.Pull is { Length: > 0.5 } vector ? vector : (Vector?)null;
         return new(
             mark.Number,
             mark.Round,
@@ -68,13 +70,19 @@ internal static class PlanAnswering
             Where(plan, mark),
             Math.Round(at.X, 2),
             Math.Round(view.Page.HeightMm - at.Y, 2),
-            mark.Pull is { } length ? say(length.Length) : null,
-            pull is { } way ? PullWords.Direction(way) : null,
-            pull is { } turned ? Math.Round(Math.Atan2(turned.Y, turned.X) * 180 / Math.PI, 1) : null,
+            mark.Pull is { } pull ? Pull(pull, false, say) : null,
+            plan.Cloth is { } cloth && mark.Number <= cloth.InTurn.Count ? Pull(mark.At - cloth.InTurn[mark.Number - 1].Rest, cloth.InTurn[mark.Number - 1].IsApproximate, say) : null,
             seat.Mat,
             say(seat.OnMat.X),
             say(seat.OnMat.Y));
     }
+
+    /// <summary>Worst scallop: what the cloth does where it was computed, else what it may do at most.</summary>
+    private static double? Scallop(Plan plan) => plan.Cloth is { } cloth ? cloth.WorstScallopMm : plan.Pins.Edges.Max(e => e.MayDipMm);
+
+    private static PullAnswer Pull(Vector pull, bool isApproximate, Func<double, string> say) => pull.Length > LeastPullMm
+        ? new(say(pull.Length), PullWords.Direction(pull), Math.Round(Math.Atan2(pull.Y, pull.X) * 180 / Math.PI, 1), isApproximate)
+        : new(say(pull.Length), null, null, isApproximate);
 
     private static string Where(Plan plan, Mark mark)
     {

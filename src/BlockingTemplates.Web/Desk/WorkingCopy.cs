@@ -30,7 +30,7 @@ internal sealed class WorkingCopy : IDisposable
         (Id, _card, _text, _files) = (id, card, text, files);
         for (var i = 0; i < card.Beside.Count; i++)
             _beside[card.Beside[i]] = beside[i];
-        (_runs, _pinned) = (new(stages, Tell), new([stages[0]], () => { }));
+        (_runs, _pinned) = (new(stages, Tell), new(stages, () => { }));
         if (files.Read(KeptFiles.Pins) is { } pins && files.Read(KeptFiles.PinnedText) is { } pinnedText)
             (_pins, _pinnedText) = (JsonSerializer.Deserialize(pins, DeskJson.Default.PinsSoFar), pinnedText);
     }
@@ -39,34 +39,13 @@ internal sealed class WorkingCopy : IDisposable
     public string Id { get; }
 
     /// <summary>What is known of it.</summary>
-    public CopyCard Card
-    {
-        get
-        {
-            lock (_gate)
-                return _card;
-        }
-    }
+    public CopyCard Card => Held(() => _card);
 
     /// <summary>The text and its version.</summary>
-    public (byte[] Text, long Version) Text
-    {
-        get
-        {
-            lock (_gate)
-                return (_text, _card.Version);
-        }
-    }
+    public (byte[] Text, long Version) Text => Held(() => (_text, _card.Version));
 
     /// <summary>How far the pinning has come, or null before it begins.</summary>
-    public PinsSoFar? Pins
-    {
-        get
-        {
-            lock (_gate)
-                return _pins;
-        }
-    }
+    public PinsSoFar? Pins => Held(() => _pins);
 
     /// <summary>Whether the project was changed after its pinning began.</summary>
     public bool ChangedSincePinning
@@ -125,26 +104,27 @@ internal sealed class WorkingCopy : IDisposable
         Tell();
     }
 
-    /// <summary>The answer to the newest version; null where a newer one overtook it.</summary>
+    /// <summary>The first answer to the newest version, or a later stage's where there is one; null where a newer version overtook it.</summary>
     public Task<StageResult?> AnswerAsync()
     {
-        var (text, version) = Text;
-        return _runs.Latest is { } latest && latest.Version == version ? Task.FromResult<StageResult?>(latest) : _runs.StartAsync(new(version, text, Beside));
+        var request = Request();
+        return _runs.Latest is { } latest && latest.Version == request.Version ? Task.FromResult<StageResult?>(latest) : _runs.StartAsync(request);
     }
 
-    /// <summary>The answer to the text that is pinned by; null before the pinning begins.</summary>
-    public async Task<StageResult?> PinnedAnswerAsync()
+    /// <summary>The last stage's answer to the newest version, which is what the command line finds; null where a newer version overtook it.</summary>
+    public Task<StageResult?> FinalAnswerAsync(CancellationToken cancellation) => _runs.FinalAsync(Request(), cancellation);
+
+    /// <summary>The last stage's answer to the text that is pinned by; null before the pinning begins.</summary>
+    public async Task<StageResult?> PinnedAnswerAsync(CancellationToken cancellation)
     {
         byte[]? text;
         lock (_gate)
             text = _pinnedText;
         if (text is null)
             return null;
-        if (_pinned.Latest is { } latest)
-            return latest;
-        return !ChangedSincePinning && await AnswerAsync().ConfigureAwait(false) is { Plan: not null } same
+        return !ChangedSincePinning && await FinalAnswerAsync(cancellation).ConfigureAwait(false) is { Plan: not null } same
             ? same
-            : await _pinned.StartAsync(new(0, text, Beside)).ConfigureAwait(false);
+            : await _pinned.FinalAsync(new(0, text, Beside), cancellation).ConfigureAwait(false);
     }
 
     /// <summary>Begins to pin by the text as it stands, with a plan of so many marks.</summary>
@@ -232,6 +212,18 @@ internal sealed class WorkingCopy : IDisposable
     {
         lock (_gate)
             return _beside.TryGetValue(name, out var bytes) ? new(bytes, null) : new(null, $"{name} was not found beside the project file.");
+    }
+
+    private T Held<T>(Func<T> read)
+    {
+        lock (_gate)
+            return read();
+    }
+
+    private StageRequest Request()
+    {
+        var (text, version) = Text;
+        return new(version, text, Beside);
     }
 
     private void KeepCard() => _files.Write(KeptFiles.Card, JsonSerializer.SerializeToUtf8Bytes(_card, DeskJson.Default.CopyCard));

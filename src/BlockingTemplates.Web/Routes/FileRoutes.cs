@@ -42,7 +42,7 @@ internal sealed class FileRoutes(CopyRoutes copies)
         var asked = context.Request.Query["version"].ToString();
         if (asked.Length > 0 && asked != copy.Text.Version.ToString(CultureInfo.InvariantCulture))
             await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project was changed since. Load the page again.").ConfigureAwait(false);
-        else if (await copy.AnswerAsync().ConfigureAwait(false) is not { Plan: { } plan })
+        else if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan })
             await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project has problems; there is nothing to print yet.").ConfigureAwait(false);
         else
             await then(plan).ConfigureAwait(false);

@@ -25,7 +25,7 @@ internal sealed class PinRoutes(CopyRoutes copies)
 
     private static async Task Tell(HttpContext context, WorkingCopy copy)
     {
-        var answer = await copy.PinnedAnswerAsync().ConfigureAwait(false);
+        var answer = await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false);
         await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, answer?.Plan is { } plan ? PlanAnswering.Of(plan) : null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
     }
 
@@ -35,7 +35,7 @@ internal sealed class PinRoutes(CopyRoutes copies)
             return;
         if (step.Step == "begin")
         {
-            if (await copy.AnswerAsync().ConfigureAwait(false) is not { Plan: { } plan })
+            if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan })
             {
                 await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project has problems; there is no plan to pin by yet.").ConfigureAwait(false);
                 return;
@@ -53,7 +53,7 @@ internal sealed class PinRoutes(CopyRoutes copies)
     private static async Task Mat(HttpContext context, WorkingCopy copy)
     {
         var said = context.GetRouteValue("number") as string;
-        if (await copy.PinnedAnswerAsync().ConfigureAwait(false) is not { Plan: { } plan } || !int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > plan.Pins.Marks.Count)
+        if (await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan } || !int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > plan.Pins.Marks.Count)
             await Reply.Refuse(context, StatusCodes.Status404NotFound, "There is no such pin.").ConfigureAwait(false);
         else
             await Reply.File(context, $"mark-{number}.svg", "image/svg+xml", Encoding.UTF8.GetBytes(Answering.Svg(MatCloseUp.Draw(plan, number), "")), inline: true).ConfigureAwait(false);

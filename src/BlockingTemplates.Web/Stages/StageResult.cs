@@ -10,4 +10,8 @@ namespace BlockingTemplates.Web.Stages;
 /// <param name="Project">The project as far as it could be read, or null.</param>
 /// <param name="Plan">The plan, or null where there are problems.</param>
 /// <param name="Findings">Problems and notes with their lines.</param>
-internal sealed record StageResult(long Version, int Stage, Project? Project, Plan? Plan, Findings Findings);
+internal sealed record StageResult(long Version, int Stage, Project? Project, Plan? Plan, Findings Findings)
+{
+    /// <summary>Whether no later stage has anything to add.</summary>
+    public bool IsFinal { get; init; } = true;
+}

@@ -1,17 +1,23 @@
 namespace BlockingTemplates.Web.Stages;
 
-/// <summary>Runs the stages on the newest version of one working copy.</summary>
+/// <summary>Runs the stages on the newest version of one project.</summary>
 /// <remarks>
 /// A newer version cancels the run of an older one, and an answer never takes the place of one of a newer version or of a
-/// later stage. One version is computed at a time; versions that are overtaken while they wait are never computed.
+/// later stage. One version's first stage is computed at a time; versions that are overtaken while they wait are never
+/// computed. The slower stages run beside the first one, so that they never hold up a quick answer.
 /// </remarks>
 internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : IDisposable
 {
     private readonly Lock _gate = new();
-    private readonly SemaphoreSlim _computing = new(1);
+    private readonly SemaphoreSlim _quick = new(1);
+    private readonly SemaphoreSlim _slow = new(1);
     private CancellationTokenSource? _running;
+    private Task<StageResult?>? _first;
+    private long _current = long.MinValue;
     private StageResult? _latest;
     private StageProgress? _progress;
+    private Exception? _failure;
+    private TaskCompletionSource _told = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     /// <summary>The newest answer, or null before the first.</summary>
     public StageResult? Latest
@@ -33,43 +39,42 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
         }
     }
 
-    /// <summary>Starts on a version; answers with its first stage's result, or null where a newer version overtook it. The slower stages go on by themselves.</summary>
-    public async Task<StageResult?> StartAsync(StageRequest request)
+    /// <summary>Starts on a version unless it runs already; answers with its first stage's result, or null where a newer version overtook it. The slower stages go on by themselves.</summary>
+    public Task<StageResult?> StartAsync(StageRequest request)
     {
-        CancellationToken cancellation;
         lock (_gate)
         {
-            if (_latest?.Version > request.Version)
-                return null;
+            if (_current == request.Version && _first is not null)
+                return _first;
+            if (_current > request.Version)
+                return Task.FromResult<StageResult?>(null);
             _running?.Cancel();
             _running?.Dispose();
             _running = new();
-            _progress = null;
-            cancellation = _running.Token;
+            (_current, _progress, _failure) = (request.Version, null, null);
+            return _first = RunAsync(request, _running.Token);
         }
+    }
 
-        try
+    /// <summary>The answer of the last stage to a version, or null where a newer version overtook it; throws where a stage failed.</summary>
+    public async Task<StageResult?> FinalAsync(StageRequest request, CancellationToken cancellation)
+    {
+        while (true)
         {
-            await _computing.WaitAsync(cancellation).ConfigureAwait(false);
-            StageResult? first;
-            try
+            Task told;
+            lock (_gate)
             {
-                first = await Task.Run(() => stages[0](request, null, Told(cancellation), cancellation), cancellation).ConfigureAwait(false);
-            }
-            finally
-            {
-                _computing.Release();
+                if (_current > request.Version)
+                    return null;
+                if (_current == request.Version && _failure is { } failure)
+                    throw new InvalidOperationException("A stage failed.", failure);
+                if (_latest is { IsFinal: true } latest && latest.Version == request.Version)
+                    return latest;
+                told = _told.Task;
             }
 
-            if (first is null || !Publish(first))
-                return null;
-            if (stages.Count > 1)
-                _ = Task.Run(() => GoOnAsync(request, first, cancellation), CancellationToken.None);
-            return first;
-        }
-        catch (OperationCanceledException)
-        {
-            return null;
+            await StartAsync(request).ConfigureAwait(false);
+            await told.WaitAsync(cancellation).ConfigureAwait(false);
         }
     }
 
@@ -79,9 +84,10 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
         lock (_gate)
         {
             _running?.Cancel();
-            _latest = null;
-            _progress = null;
+            (_latest, _progress, _first, _failure, _current) = (null, null, null, null, long.MinValue);
         }
+
+        Tell();
     }
 
     /// <inheritdoc/>
@@ -91,38 +97,72 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
         _running?.Dispose();
     }
 
-    private async Task GoOnAsync(StageRequest request, StageResult first, CancellationToken cancellation)
+    private async Task<StageResult?> RunAsync(StageRequest request, CancellationToken cancellation)
     {
-        var before = first;
         try
         {
-            foreach (var stage in stages.Skip(1))
+            await _quick.WaitAsync(cancellation).ConfigureAwait(false);
+            StageResult? first;
+            try
             {
-                await _computing.WaitAsync(cancellation).ConfigureAwait(false);
-                try
-                {
-                    if (stage(request, before, Told(cancellation), cancellation) is { } result && Publish(result))
-                        before = result;
-                }
-                finally
-                {
-                    _computing.Release();
-                }
+                first = await Task.Run(() => stages[0](request, null, Progressing(cancellation), cancellation), cancellation).ConfigureAwait(false);
             }
+            finally
+            {
+                _quick.Release();
+            }
+
+            if (first is null || !Publish(first))
+                return null;
+            if (!first.IsFinal)
+                _ = Task.Run(() => GoOnAsync(request, first, cancellation), CancellationToken.None);
+            return first;
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            // A newer version took its place.
-        }
-        finally
-        {
-            Tell(null, cancellation);
+            return null;
         }
     }
 
-    private Action<StageProgress> Told(CancellationToken cancellation) => progress => Tell(progress, cancellation);
+    private async Task GoOnAsync(StageRequest request, StageResult first, CancellationToken cancellation)
+    {
+        try
+        {
+            await _slow.WaitAsync(cancellation).ConfigureAwait(false);
+            try
+            {
+                var before = first;
+                foreach (var stage in stages.Skip(1))
+                {
+                    if (stage(request, before, Progressing(cancellation), cancellation) is { } result && Publish(result))
+                        before = result;
+                }
+            }
+            finally
+            {
+                _slow.Release();
+            }
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // A newer version took its place.
+        }
+        catch (Exception e)
+        {
+            // Told to those who wait for the last answer; the quick answer stands.
+            lock (_gate)
+            {
+                if (_current == request.Version)
+                    _failure = e;
+            }
+        }
 
-    private void Tell(StageProgress? progress, CancellationToken cancellation)
+        Took(null, cancellation);
+    }
+
+    private Action<StageProgress> Progressing(CancellationToken cancellation) => progress => Took(progress, cancellation);
+
+    private void Took(StageProgress? progress, CancellationToken cancellation)
     {
         lock (_gate)
         {
@@ -131,7 +171,7 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
             _progress = progress;
         }
 
-        changed();
+        Tell();
     }
 
     private bool Publish(StageResult result)
@@ -143,7 +183,16 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
             _latest = result;
         }
 
-        changed();
+        Tell();
         return true;
+    }
+
+    private void Tell()
+    {
+        TaskCompletionSource before;
+        lock (_gate)
+            (before, _told) = (_told, new(TaskCreationOptions.RunContinuationsAsynchronously));
+        before.TrySetResult();
+        changed();
     }
 }

@@ -107,6 +107,8 @@ async function go() {
 
 addEventListener("hashchange", () => go().catch(e => page.say(e.message)));
 addEventListener("resize", () => page.draw());
+document.addEventListener("focusout", e => { if (e.target.closest?.(".room")) setTimeout(() => page.draw(), 150); });
+document.fonts?.addEventListener("loadingdone", () => page.draw());
 document.addEventListener("toggle", () => page.draw(), true);
 document.addEventListener("keydown", e => { if (page.part === "pin" && page.work) page.pinning.key(e); });
 

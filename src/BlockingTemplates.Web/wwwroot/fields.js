@@ -40,7 +40,8 @@ function taken(work, field, said) {
 export function field(work, f) {
   const id = idOf(f.path);
   const found = problemsAt(work.answer, f.problemsOf ?? f.path);
-  const described = [f.how ? `${id}-how` : "", found.length ? `${id}-wrong` : ""].filter(Boolean).join(" ") || nothing;
+  const how = found.length ? "" : f.how;
+  const described = [how ? `${id}-how` : "", found.length ? `${id}-wrong` : ""].filter(Boolean).join(" ") || nothing;
   const input = f.choices
     ? html`<select id=${id} data-path=${f.path} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @change=${e => taken(work, f, e.target.value)}>
         <option value="">${f.unsaid ?? "not said"}</option>${f.choices.map(c => html`<option value=${c}>${c}</option>`)}</select>`
@@ -50,7 +51,7 @@ export function field(work, f) {
           list=${f.list ?? nothing} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}>${f.unit ? html`<span class="unit">${f.unit}</span>` : nothing}</span>`;
   return html`<div class="field ${found.length ? "wrong" : ""}" data-place=${f.place ?? nothing}>
     <label for=${id}>${f.letter ? html`<span class="letter" aria-hidden="true">${f.letter}</span> ` : nothing}${f.label}</label>${input}
-    ${f.how ? html`<span class="how" id="${id}-how">${f.how}</span>` : nothing}
+    ${how ? html`<span class="how" id="${id}-how">${how}</span>` : nothing}
     ${found.length ? html`<span class="found" id="${id}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}
     ${f.leave && value(work.text, f.whole[0]) ? html`<button type="button" class="link" @click=${() => work.edit(text => put(text, f.whole[0], null))}>${f.leave}</button>` : nothing}
   </div>`;
@@ -93,7 +94,7 @@ export function pair(work, path, labels, unit, mayBeOne) {
 export function problems(work) {
   const found = work.answer?.problems ?? [];
   return html`<section class="findings problems" aria-labelledby="problems-head" ?hidden=${found.length === 0}>
-    <h2 id="problems-head" role="status">${found.length === 1 ? "1 problem" : `${found.length} problems`} to mend before a plan can be made</h2>
+    <h2 id="problems-head"><span role="status">${found.length === 1 ? "1 problem" : `${found.length} problems`} to mend before a plan can be made</span></h2>
     <ul>${found.map(p => html`<li><button type="button" class="link" data-goes=${p.path} @click=${() => go(p)}>${place(p)}</button> ${p.what} ${p.do}</li>`)}</ul></section>`;
 }
 
@@ -104,7 +105,11 @@ export function notes(work) {
     <ul>${found.map(n => html`<li><strong>${place(n)}</strong> ${n.what} ${n.do}</li>`)}</ul></section>`;
 }
 
-const place = p => `${p.path || "The file"}${p.line ? `, line ${p.line}` : ""}:`;
+// A place in words: piece.unblocked.sides.top is "Unblocked, sides, top".
+function place(p) {
+  const said = p.path.replace(/^piece\./, "").replace(/([a-z])([A-Z])/g, (_, a, b) => `${a} ${b.toLowerCase()}`).replaceAll(".", ", ").replace(/\[(\d+)\]/g, (_, n) => ` ${Number(n) + 1}`);
+  return `${said ? said.charAt(0).toUpperCase() + said.slice(1) : "The file"}${p.line ? ` (line ${p.line})` : ""}:`;
+}
 
 function go(problem) {
   for (let at = problem.path; at; at = at.slice(0, Math.max(at.lastIndexOf("."), at.lastIndexOf("["), 0))) {

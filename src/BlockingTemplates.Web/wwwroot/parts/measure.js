@@ -5,7 +5,7 @@ import { lineOffset, node, put, value, without, withNumbersAs } from "/project.j
 import { isLength } from "/schema.js";
 import { show, switchLayers } from "/pictures.js";
 import { drawing, layOut, lettered } from "/parts/stage.js";
-import { counts } from "/parts/see.js";
+import { clothWords, counts } from "/parts/see.js";
 import { ask } from "/api.js";
 
 export function measure(work, page) {
@@ -46,7 +46,7 @@ export function measure(work, page) {
     ${textCard(work)}</div>
     <aside class="measure-beside" aria-label="The plan so far">
       ${work.answer?.plan ? html`<section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>
-        <a class="small-view" href="#/${work.id}/see"><div class="paper" data-picture="small"></div><span class="unseen">See the drawing large</span></a>${counts(work.answer.plan)}</section>` : nothing}
+        <a class="small-view" href="#/${work.id}/see"><div class="paper" data-picture="small"></div><span class="unseen">See the drawing large</span></a>${counts(work.answer.plan)}${clothWords(work)}</section>` : nothing}
       ${notes(work)}
     </aside></div>`;
 }

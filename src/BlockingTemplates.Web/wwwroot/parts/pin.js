@@ -95,8 +95,7 @@ function setting(p) {
         <p class="so-far" role="status">${set.length} of ${marks} pins set</p>
         <h2 id="now-head"><span class="unseen">Mark </span><span class="number">${mark.number}</span></h2>
         <p class="where">${mark.where}</p>
-        ${mark.pull && mark.direction ? html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-mark.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg>pull <b>${mark.pull}</b> ${mark.direction}</p>`
-          : mark.pull ? html`<p class="pull">it lies there already: pull <b>${mark.pull}</b></p>` : html`<p class="pull">to its mark</p>`}
+        ${pullWords(mark.inTurn ?? mark.pull)}
         <p>On mat <b>${mark.mat}</b>: <b>${mark.fromLeft}</b> from its left side, <b>${mark.fromLower}</b> from its lower side</p>
         <p class="hint">Round ${mark.round}, marked by a ${mark.form}</p>
       </div>
@@ -116,6 +115,13 @@ function setting(p) {
     </form>
     <p class="hint">Space bar or right arrow: set. Left arrow: back.</p>
     ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>Count the ${set.length} pins out</button></p></details>`}`;
+}
+
+// The pull in turn: from where the edge lies once all earlier pins are set.
+function pullWords(pull) {
+  if (!pull) return html`<p class="pull">to its mark</p>`;
+  if (!pull.direction) return html`<p class="pull">it lies there already: pull <b>${pull.length}</b></p>`;
+  return html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-pull.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg>pull ${pull.isApproximate ? "about " : ""}<b>${pull.length}</b> ${pull.direction}</p>`;
 }
 
 function dots(p) {

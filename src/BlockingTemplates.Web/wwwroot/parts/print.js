@@ -2,6 +2,7 @@
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { choice, field, pair, problems, yesNo } from "/fields.js";
 import { put, value, without } from "/project.js";
+import { clothWords } from "/parts/see.js";
 
 const usual = ["A4", "A3", "Letter", "Legal", "Tabloid"];
 const left = new Set();
@@ -43,6 +44,7 @@ export function print(work, page) {
       ${pair(work, "sheets.measured", ["Bar along the short side", "Bar along the long side"], unit)}
     </section>
     <section class="card"><h2>Files</h2>
+      ${clothWords(work)}
       ${plan ? html`
         <p class="hint">${plan.guides.map(g => `${g.paper}: ${g.sheets + g.joining} sheets`).join("; ")}, with cover, taping map, pin table and edge strips before them. Print at actual size from a PDF viewer; this page itself is not a guide.</p>
         <fieldset><legend>The packet holds</legend><ul class="files">${[...plan.files, "project"].map(name => html`<li>

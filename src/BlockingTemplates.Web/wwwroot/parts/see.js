@@ -13,8 +13,14 @@ export function counts(plan) {
     ${line("Pins", html`<b>${plan.pins}</b>`)}
     ${plan.guides.map(g => line(`Sheets of ${g.paper}`, html`<b>${g.sheets}</b>${g.joining ? ` and ${g.joining} to join them` : ""}, ${g.landscape ? "landscape" : "portrait"}`))}
     ${line("Largest pull", plan.largestPull ? html`<b>${plan.largestPull}</b>` : "not known without the unblocked size")}
-    ${line("Worst scallop", plan.worstScallop ? html`at most <b>${plan.worstScallop}</b>` : "not known")}
+    ${line("Worst scallop", plan.worstScallop ? html`${plan.hasCloth ? "" : "at most "}<b>${plan.worstScallop}</b>` : "not known")}
   </dl>`;
+}
+
+// While the cloth is computed what is shown is the geometry alone.
+export function clothWords(work) {
+  if (!work.answer?.plan || work.answer.isFinal) return nothing;
+  return html`<p class="hint cloth"><label>The cloth is being computed; pins and counts may still change. ${work.progress?.words ?? ""} <progress max="1" .value=${work.progress?.part ?? 0}></progress></label></p>`;
 }
 
 export function see(work, page) {
@@ -28,7 +34,7 @@ export function see(work, page) {
           <div class="paper" data-picture="view"></div>
         </div>
         <div class="buttons"><button type="button" @click=${() => page.viewport?.by(1.4)}>Closer</button><button type="button" @click=${() => page.viewport?.by(1 / 1.4)}>Farther</button><button type="button" @click=${() => page.viewport?.whole()}>All</button></div>
-        ${work.progress ? html`<p class="hint"><label>${work.progress.words} <progress max="1" value=${work.progress.part}></progress></label></p>` : nothing}
+        ${clothWords(work)}
       </div>
       <div class="see-beside">
         <section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>${counts(plan)}</section>

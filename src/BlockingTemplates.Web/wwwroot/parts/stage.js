@@ -84,6 +84,12 @@ export function layOut(room, picture) {
   const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const width = room.clientWidth;
   const isWide = width >= 44 * rem && fields.length > 0;
+  const key = `${width} ${rem} ${fields.map(f => `${f.dataset.place} ${f.offsetHeight}`)} ${picture.svg}`;
+  const sameFields = `${width} ${rem} ${fields.map(f => f.dataset.place)}`;
+  if (room.layKey === key) return;
+  // What one types in or drags stays where it is.
+  if (isWide && room.laidFields === sameFields && (drag || room.contains(document.activeElement))) return;
+  [room.layKey, room.laidFields] = [key, sameFields];
   room.classList.toggle("beside", isWide);
   if (!isWide) {
     for (const element of [room, drawn, ...fields]) for (const name of ["left", "top", "width", "height"]) element.style.removeProperty(name);
@@ -97,13 +103,14 @@ export function layOut(room, picture) {
   put4(drawn, box.left, box.top, box.width);
   const placed = [];
   let lowest = box.top + box.height + fieldGap;
+  const lines = traced(drawn, picture, scale, left, top);
   const knobs = picture.places.map(p => ({ left: left + p.x * scale - 17, top: top + p.y * scale - 17, right: left + p.x * scale + 17, bottom: top + p.y * scale + 17 }));
   for (const f of fields) {
     const place = picture.places.find(p => p.path === f.dataset.place);
     f.style.width = `${fieldWidth}px`;
     const [w, h] = [fieldWidth, f.offsetHeight];
     const found = place ? candidates(place, scale, left, top, w, h).map(c => ({ left: c[0], top: c[1], right: c[0] + w, bottom: c[1] + h }))
-      .find(c => c.left >= 0 && c.right <= width && c.top >= 0 && ![...placed, ...knobs].some(o => meets(c, o))) : null;
+      .find(c => c.left >= 0 && c.right <= width && c.top >= 0 && ![...placed, ...knobs, ...lines].some(o => meets(c, o))) : null;
     const where = found ?? { left: 0, top: Math.max(lowest, ...placed.map(p => p.bottom)) + fieldGap, right: w, bottom: 0 };
     if (!found) where.bottom = where.top + h;
     placed.push(where);
@@ -111,6 +118,19 @@ export function layOut(room, picture) {
   }
   lowest = Math.max(lowest, ...placed.map(p => p.bottom));
   room.style.height = `${lowest + fieldGap}px`;
+}
+
+// Points along every line of the drawing, so that no field covers one.
+function traced(drawn, picture, scale, left, top) {
+  if (drawn.tracedOf !== picture.svg) {
+    const svg = drawn.querySelector(".paper svg");
+    drawn.traced = [...svg?.querySelectorAll("path[stroke]") ?? []].flatMap(path => {
+      const length = path.getTotalLength();
+      return Array.from({ length: Math.ceil(length / 4) + 1 }, (_, i) => path.getPointAtLength(Math.min(length, 4 * i)));
+    });
+    drawn.tracedOf = picture.svg;
+  }
+  return drawn.traced.map(p => ({ left: left + p.x * scale, right: left + p.x * scale, top: top + p.y * scale, bottom: top + p.y * scale }));
 }
 
 function* ring(most) {
