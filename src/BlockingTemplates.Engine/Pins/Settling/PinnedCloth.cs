@@ -120,7 +120,7 @@ public sealed class PinnedCloth : IDisposable
     }
 
     /// <summary>Hands the memory on to the next.</summary>
-    public void Dispose() => _solver.Dispose();
+    public void Dispose() => _solver.LeaveMemory();
 
     private MarkGap[] Gaps(PinPlan plan, Mark[] ring, MembraneSupport support, Equilibrium rest)
     {
