@@ -13,6 +13,8 @@ public sealed class MarkPlacer
     private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
+    private readonly SpacingProfile? _profile;
+    private readonly Func<int, int> _fewer;
     private readonly HashSet<(int Edge, double Fraction)> _forced = [];
 
     /// <summary>A placer for one outline.</summary>
@@ -21,9 +23,13 @@ public sealed class MarkPlacer
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
-    public MarkPlacer(Outline pinned, IReadOnlyList<EdgePlan> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor)
+    /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public MarkPlacer(
+        Outline pinned, IReadOnlyList<EdgePlan> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, SpacingProfile? profile = null, Func<int, int>? fewer = null)
     {
         ArgumentNullException.ThrowIfNull(anchor);
+        (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
         if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Treatment.Hold == Holding.None))
             return;
@@ -37,8 +43,6 @@ public sealed class MarkPlacer
     {
         var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
         HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(HasMark).Select(c => (c, 0.0))];
-        // The mirrored piece of a pair has the mirror image of the other's marks; a symmetric piece is its own.
-        var isSeenFromBehind = _mirror is null && _edges[0].Treatment.IsMirrored;
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
@@ -46,15 +50,23 @@ public sealed class MarkPlacer
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
             var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces
-                ? SetPlaces.On(_edges[only], partner == run, isSeenFromBehind).Select(f => (Edge: only, Fraction: f)).Concat(forced.Select(run.Locate))
-                : new EvenSpacing(run, _edges, _rule, forced, partner == run, isSeenFromBehind).Places().Select(run.Locate)).Select(Exact).ToList();
+            var found = Inside(run, [.. forced], partner == run).Select(Exact).ToList();
             places.UnionWith(found);
             if (partner is not null && done.Add(partner))
                 places.UnionWith(found.Select(Mirrored));
         }
 
         return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
+    }
+
+    private IEnumerable<(int Edge, double Fraction)> Inside(EdgeRun run, IReadOnlyList<double> forced, bool isOwnMirror)
+    {
+        if (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces)
+            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => (only, f)).Concat(forced.Select(run.Locate));
+        var places = _profile is { } profile
+            ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
+        return places.Select(run.Locate);
     }
 
     /// <summary>Whether the even spacing ends at a corner: one that is not smooth, or beside an edge that has none.</summary>

@@ -20,6 +20,9 @@ public sealed record PinPlan
     /// <summary>The rule the gaps keep.</summary>
     public required SpacingRule Rule { get; init; }
 
+    /// <summary>How wide gaps may be by the cloth, or null where the rule alone decides.</summary>
+    public SpacingProfile? Profile { get; init; }
+
     /// <summary>What is planned for each edge, in the outline's order.</summary>
     public required IReadOnlyList<EdgePlan> Edges { get; init; }
 

@@ -9,8 +9,17 @@ public static class PinPlanner
 {
     private static readonly Length SpacingUnsaid = PinSettings.UsualSpacing;
 
-    /// <summary>The plan, or null after adding a problem; notes on edges are added too.</summary>
+    /// <summary>The plan by the spacing setting, or null after adding a problem; notes on edges are added too.</summary>
     public static PinPlan? Plan(Piece piece, PinSettings settings, Findings findings)
+    {
+        if (Placed(piece, settings, findings) is not { } plan)
+            return null;
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        return plan;
+    }
+
+    /// <summary>The plan by the spacing setting, or null after adding a problem.</summary>
+    public static PinPlan? Placed(Piece piece, PinSettings settings, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -23,7 +32,8 @@ public static class PinPlanner
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
         var matches = EdgeMatches.Of(piece, pinned);
-        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) };
+        // The middle stitch of a symmetric edge is its very middle, whatever the last digits say.
+        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) is var middle && Math.Abs(middle - 0.5) > 1e-9 ? middle : 0.5 };
         var mirror = Mirror(piece, pinned, matches, anchor);
         var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, matches, anchor) : null;
 
@@ -41,9 +51,42 @@ public static class PinPlanner
             Edges = edges,
             Marks = Numbered(places, edges, pinned, layLine, anchor),
         };
-        plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
-        EdgePlans.AddNotes(plan, piece, settings, findings);
-        return plan;
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
+    /// <param name="plan">A plan of the piece.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="profile">How wide gaps may be.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile profile, Func<int, int>? fewer = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var places = new MarkPlacer(plan.Pinned, plan.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
+        plan = plan with { Profile = profile, Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with the mirror image of another's marks: of those of the other piece of a pair.</summary>
+    /// <param name="other">The other piece's plan.</param>
+    /// <param name="plan">A plan of the mirrored piece.</param>
+    /// <param name="piece">The mirrored piece.</param>
+    public static PinPlan MirrorOf(PinPlan other, PinPlan plan, Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var n = plan.Edges.Count;
+        var places = other.Marks
+            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : new EdgePoint(n - 1 - m.Edge, 1 - m.Fraction, plan.Edges[n - 1 - m.Edge].Treatment.Count - m.Count))
+            .Select(p => p with { Count = plan.Edges[p.Edge].Treatment.Count is null ? null : p.Count })
+            .OrderBy(p => p.Edge).ThenBy(p => p.Fraction).ToList();
+        // A middle that was an anchor is the very place of the anchor here.
+        if (plan.Anchor.Place is var (edge, fraction))
+            places = [.. places.Select(p => p.Edge == edge && Math.Abs(p.Fraction - fraction) < 1e-9 ? p with { Fraction = fraction } : p)];
+        plan = plan with { Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
     private static Length Capped(PinSettings settings) =>

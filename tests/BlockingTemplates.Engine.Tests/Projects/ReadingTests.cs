@@ -137,11 +137,8 @@ public class ReadingTests
 
     [Theory]
     [InlineData("\"fabric\": { \"wetChange\": 0.02 }", "fabric.wetChange")]
-    [InlineData("\"fabric\": { \"swatch\": { \"before\": 10 } }", "fabric.swatch")]
-    [InlineData("\"fabric\": { \"strips\": [1] }", "fabric.strips")]
     [InlineData("\"wires\": { \"owned\": 3 }", "wires")]
     [InlineData("\"combs\": 12", "combs")]
-    [InlineData("\"timeLimit\": 10", "timeLimit")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {

@@ -16,7 +16,11 @@ internal static class FabricReader
             reading.Number(section["grain"], -Limits.MostGrain, Limits.MostGrain) ?? 0,
             reading.Pair(section["stitch"], Limits.Stitch, Limits.Stitch, "[along, across] the rows"),
             reading.Word<Dampness>(section["measured"]),
-            Spring(section["springBack"], reading));
+            Spring(section["springBack"], reading))
+        {
+            Swatch = SwatchReader.Read(section["swatch"], reading),
+            Strips = StripsReader.Read(section["strips"], reading),
+        };
     }
 
     /// <summary>How the shape is set.</summary>

@@ -9,13 +9,10 @@ internal static class NotYetArrived
     [
         new("piece.edges.*.hold", "wire", "blocking wires", "Pin that edge as the plan shows, or set your wires yourself."),
         new("piece.edges.*.hold", "comb", "comb pins", "Pin that edge as the plan shows, or set your combs yourself."),
-        new("fabric.swatch", null, "the swatch", "Judge the stretch yourself from the edges' figures."),
-        new("fabric.strips", null, "the stretched strips", "Judge the stretch yourself from the edges' figures."),
         new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
         new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
-        new("timeLimit", null, "a limit to the computing time", "Nothing; no part of this version takes long."),
     ];
 
     /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>
