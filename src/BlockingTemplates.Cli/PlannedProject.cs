@@ -23,11 +23,11 @@ internal sealed record PlannedProject(Plan? Plan, Findings Findings)
         ProjectText text, Func<Project, Findings, Project>? change = null, IProgress<ComputingStep>? progress = null, CancellationToken cancellation = default)
     {
         var reading = text.Read();
-        var file = PartsPlanner.Plan(reading, (project, findings) =>
+        var file = PartsPlanner.Plan(reading, (project, mirrorOf, findings) =>
         {
             var asked = change is null ? project : change(project, findings);
             using var time = asked.TimeLimit is { } limit ? new CancellationTokenSource(limit) : new CancellationTokenSource();
-            return Planner.Plan(asked, NumberPicture.Style, findings, new() { Progress = progress, Cancellation = cancellation, TimeIsUp = time.Token });
+            return Planner.Plan(asked, NumberPicture.Style, findings, new() { Progress = progress, Cancellation = cancellation, TimeIsUp = time.Token }, mirrorOf);
         });
         return new(file.Parts is [var first, ..] ? first.Plan : null, file.Findings) { Parts = file.Parts };
     }

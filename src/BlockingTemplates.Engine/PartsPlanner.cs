@@ -1,5 +1,6 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Projects;
 
 namespace BlockingTemplates.Engine;
@@ -9,8 +10,8 @@ public static class PartsPlanner
 {
     /// <summary>The plans; none where any of them has a problem.</summary>
     /// <param name="reading">The file as read.</param>
-    /// <param name="plan">Plans one project; null after adding a problem.</param>
-    public static PlannedFile Plan(ProjectReading reading, Func<Project, Findings, Plan?> plan)
+    /// <param name="plan">Plans one project, by the pins of the piece it mirrors if any; null after adding a problem.</param>
+    public static PlannedFile Plan(ProjectReading reading, Func<Project, PinPlan?, Findings, Plan?> plan)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(plan);
@@ -19,16 +20,19 @@ public static class PartsPlanner
         IReadOnlyList<SizeReading> sizes = reading.Sizes.Count > 0 ? reading.Sizes : [new("", reading.Project, new(), new Dictionary<string, string>())];
         foreach (var size in sizes)
         {
-            foreach (var project in size.Project is { } read ? Pieces(read) : [])
+            Plan? measured = null;
+            foreach (var piece in size.Project is { } read ? Pieces(read) : [])
             {
+                var project = measured is null ? piece : piece with { Pins = piece.Pins with { Anchor = LeftAndRight.Other(measured.Pins.Anchor.Name) } };
                 var findings = new Findings(project.Units);
                 findings.AddAll(reading.Findings);
                 findings.AddAll(size.Findings);
-                var planned = plan(project, findings);
+                var planned = plan(project, measured?.Pins, findings);
                 var located = reading.Lines.WithLines(size.AtTruePaths(findings));
                 found.Add((project.Part, located));
                 if (planned is null)
                     break;
+                measured = planned;
                 parts.Add(new(project.Size, project.PieceName, project.IsMirrored, planned with { Notes = located.Notes }));
                 if (planned is { Pins.Mirror: not null, Project: { IsMirrored: true, Pair: { } pair } })
                     located.Note("piece.pair", $"The piece is symmetric: {pair.Measured} and {pair.Mirrored} are alike.", "One guide serves both; print it once.", reading.Lines.LineOf("piece.pair"));
@@ -48,12 +52,7 @@ public static class PartsPlanner
         :
         [
             project with { PieceName = pair.Measured },
-            project with
-            {
-                PieceName = pair.Mirrored,
-                IsMirrored = true,
-                Pins = project.Pins with { Anchor = project.Pins.Anchor is { } anchor ? LeftAndRight.Other(anchor) : null },
-            },
+            project with { PieceName = pair.Mirrored, IsMirrored = true },
         ];
 
     private static Findings Together(Findings one, Findings other)

@@ -10,16 +10,22 @@ public class PartsTests
 
     private static readonly string[] Sizes = ["S", "M", "L"];
 
-    private static string Example(string name) => Path.Combine(Bench.Examples, name);
+    // The shipped example with the shortest time for the cloth, which is not what is looked at here.
+    private static string Example(Bench bench, string name)
+    {
+        var text = File.ReadAllText(Path.Combine(Bench.Examples, name));
+        var start = text.IndexOf("\n{", StringComparison.Ordinal) + 2;
+        return bench.Write(name, text.Insert(start, " \"timeLimit\": 0.1,"));
+    }
 
     [Fact]
     public async Task Each_size_gets_its_packet_in_a_folder_and_a_table_compares_them()
     {
         using var bench = new Bench();
-        var run = await Bench.RunAsync("plan", Example("sweater-back-sizes.jsonc"), "--out", bench.At("out"));
+        var run = await Bench.RunAsync("plan", Example(bench, "sweater-back-sizes.jsonc"), "--out", bench.At("out"));
         Assert.Equal(0, run.Code);
         Assert.Equal(
-            Sizes.SelectMany(s => Packet.Select(f => $"out/{s}/{f}")).Concat(["out/packet.txt", "out/sizes.csv", "out/sizes.pdf"]).Order(StringComparer.Ordinal),
+            Sizes.SelectMany(s => Packet.Select(f => $"out/{s}/{f}")).Concat(["out/packet.txt", "out/sizes.csv", "out/sizes.pdf", "sweater-back-sizes.jsonc"]).Order(StringComparer.Ordinal),
             bench.Files().Keys.Order(StringComparer.Ordinal));
 
         var lines = (await File.ReadAllLinesAsync(bench.At("out", "sizes.csv"))).Select(l => l.Split(',')).ToList();
@@ -49,10 +55,10 @@ public class PartsTests
     public async Task Both_of_a_pair_lie_in_one_packet_with_their_names()
     {
         using var bench = new Bench();
-        var run = await Bench.RunAsync("plan", Example("cardigan-fronts.jsonc"), "--out", bench.At("out"));
+        var run = await Bench.RunAsync("plan", Example(bench, "cardigan-fronts.jsonc"), "--out", bench.At("out"));
         Assert.Equal(0, run.Code);
         Assert.Equal(
-            Packet.Concat(Packet.Select(f => f.Replace(".", "-right-front.", StringComparison.Ordinal))).Append("packet.txt").Select(f => $"out/{f}").Order(StringComparer.Ordinal),
+            Packet.Concat(Packet.Select(f => f.Replace(".", "-right-front.", StringComparison.Ordinal))).Append("packet.txt").Select(f => $"out/{f}").Append("cardigan-fronts.jsonc").Order(StringComparer.Ordinal),
             bench.Files().Keys.Order(StringComparer.Ordinal));
         foreach (var (file, name) in new[] { ("guide-A4.pdf", "left front"), ("guide-A4-right-front.pdf", "right front") })
         {

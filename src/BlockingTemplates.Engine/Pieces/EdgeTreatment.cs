@@ -12,9 +12,6 @@ public sealed record EdgeTreatment(int? Count, CountedIn Of, Holding Hold)
     /// <summary>Every how many stitches or rows a mark is wanted, at least 1 and at most the count; null where the spacing decides.</summary>
     public int? Every { get; init; }
 
-    /// <summary>Whether it is the mirror image of the edge it was said of: what was counted off from its first corner is counted off from its last.</summary>
-    public bool IsMirrored { get; init; }
-
     /// <summary>Its points or scallops, or null for a smooth edge.</summary>
     public EdgePoints? Points { get; init; }
 

@@ -23,7 +23,7 @@ public sealed record Piece(
     public Piece Mirrored() => new(
         LeftAndRight.Renamed(Finished.SeenFromBehind()),
         Unblocked is null ? null : LeftAndRight.Renamed(Unblocked.SeenFromBehind()),
-        [.. Edges.Reverse().Select(e => e with { IsMirrored = !e.IsMirrored })],
+        [.. Edges.Reverse()],
         FaceUp,
         Fabric with { GrainDegrees = -Fabric.GrainDegrees })
     {

@@ -8,7 +8,7 @@ public sealed class EvenSpacing
 {
     private const double Contact = 1e-6;
 
-    /// <summary>A place this near (in stitches) to half-way between two stitches goes to the later one (seen from behind the earlier), whatever the last digit says.</summary>
+    /// <summary>A place this near (in stitches) to half-way between two stitches goes to the later one, whatever the last digit says.</summary>
     private const double HalfWay = 1e-9;
 
     private readonly EdgeRun _run;
@@ -16,7 +16,6 @@ public sealed class EvenSpacing
     private readonly SpacingRule _rule;
     private readonly List<double> _forced;
     private readonly bool _isOwnMirror;
-    private readonly bool _isSeenFromBehind;
 
     /// <summary>The spacing of a run.</summary>
     /// <param name="run">The run.</param>
@@ -24,11 +23,10 @@ public sealed class EvenSpacing
     /// <param name="rule">The spacing rule.</param>
     /// <param name="forced">Places inside the run that get a mark wherever they lie, between stitches too.</param>
     /// <param name="isOwnMirror">Whether the run is symmetric about its middle, and its places shall be.</param>
-    /// <param name="isSeenFromBehind">Whether the places shall be the mirror image of those of a run the other way.</param>
-    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgePlan> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror, bool isSeenFromBehind = false)
+    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgePlan> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror)
     {
         ArgumentNullException.ThrowIfNull(run);
-        (_run, _edges, _rule, _isOwnMirror, _isSeenFromBehind) = (run, edges, rule, isOwnMirror, isSeenFromBehind);
+        (_run, _edges, _rule, _isOwnMirror) = (run, edges, rule, isOwnMirror);
         _forced = [.. forced.Where(p => p > Contact && p < run.Length - Contact).Order()];
     }
 
@@ -115,9 +113,6 @@ public sealed class EvenSpacing
         return [.. first, .. middle, .. first.Where(p => p > 0).Select(p => _run.Length - p).Reverse()];
     }
 
-    private double Nearest(double stitches) =>
-        _isSeenFromBehind ? Math.Ceiling(stitches - 0.5 - HalfWay) : Math.Floor(stitches + 0.5 + HalfWay);
-
     /// <summary>The nearest stitch where the edge is counted, else the place itself; mirrored places of a symmetric run go to mirrored stitches.</summary>
     private double OnStitch(double place)
     {
@@ -126,6 +121,6 @@ public sealed class EvenSpacing
         var (edge, fraction) = _run.Locate(place);
         if (_edges[edge] is not { Treatment.Count: { } count, Match: var match })
             return place;
-        return _run.PositionOf(edge, match.PinnedAt(Math.Min(Nearest(match.ShareAt(fraction) * count) / count, 1)))!.Value;
+        return _run.PositionOf(edge, match.PinnedAt(Math.Min(Math.Floor((match.ShareAt(fraction) * count) + 0.5 + HalfWay) / count, 1)))!.Value;
     }
 }

@@ -43,8 +43,6 @@ public sealed class MarkPlacer
     {
         var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
         HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(HasMark).Select(c => (c, 0.0))];
-        // The mirrored piece of a pair has the mirror image of the other's marks; a symmetric piece is its own.
-        var isSeenFromBehind = _mirror is null && _edges[0].Treatment.IsMirrored;
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
@@ -52,9 +50,7 @@ public sealed class MarkPlacer
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
             var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces
-                ? SetPlaces.On(_edges[only], partner == run, isSeenFromBehind).Select(f => (Edge: only, Fraction: f)).Concat(forced.Select(run.Locate))
-                : Inside(run, forced, partner == run, isSeenFromBehind).Select(run.Locate)).Select(Exact).ToList();
+            var found = Inside(run, [.. forced], partner == run).Select(Exact).ToList();
             places.UnionWith(found);
             if (partner is not null && done.Add(partner))
                 places.UnionWith(found.Select(Mirrored));
@@ -63,9 +59,15 @@ public sealed class MarkPlacer
         return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
     }
 
-    private IReadOnlyList<double> Inside(EdgeRun run, IEnumerable<double> forced, bool isOwnMirror, bool isSeenFromBehind) => _profile is { } profile
-        ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
-        : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror, isSeenFromBehind).Places();
+    private IEnumerable<(int Edge, double Fraction)> Inside(EdgeRun run, IReadOnlyList<double> forced, bool isOwnMirror)
+    {
+        if (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces)
+            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => (only, f)).Concat(forced.Select(run.Locate));
+        var places = _profile is { } profile
+            ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
+        return places.Select(run.Locate);
+    }
 
     /// <summary>Whether the even spacing ends at a corner: one that is not smooth, or beside an edge that has none.</summary>
     private bool EndsRun(int corner)

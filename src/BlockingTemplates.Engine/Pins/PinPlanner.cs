@@ -32,7 +32,8 @@ public static class PinPlanner
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
         var matches = EdgeMatches.Of(piece, pinned);
-        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) };
+        // The middle stitch of a symmetric edge is its very middle, whatever the last digits say.
+        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) is var middle && Math.Abs(middle - 0.5) > 1e-9 ? middle : 0.5 };
         var mirror = Mirror(piece, pinned, matches, anchor);
         var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, matches, anchor) : null;
 
@@ -67,24 +68,24 @@ public static class PinPlanner
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
-    /// <summary>The plan with the marks of the plan of its mirror image.</summary>
-    /// <param name="plan">A plan of the piece, with the anchor that mirrors the other's.</param>
-    /// <param name="piece">The piece.</param>
-    /// <param name="other">The plan of the piece seen from behind.</param>
-    public static PinPlan SeenFromBehind(PinPlan plan, Piece piece, PinPlan other)
+    /// <summary>The plan with the mirror image of another's marks: of those of the other piece of a pair.</summary>
+    /// <param name="other">The other piece's plan.</param>
+    /// <param name="plan">A plan of the mirrored piece.</param>
+    /// <param name="piece">The mirrored piece.</param>
+    public static PinPlan MirrorOf(PinPlan other, PinPlan plan, Piece piece)
     {
+        ArgumentNullException.ThrowIfNull(other);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
-        ArgumentNullException.ThrowIfNull(other);
         var n = plan.Edges.Count;
-        var places = other.Marks.Select(m => m.Fraction == 0
-            ? new EdgePoint((n - m.Edge) % n, 0, plan.Edges[(n - m.Edge) % n].Treatment.Count is null ? null : 0)
-            : new EdgePoint(n - 1 - m.Edge, 1 - m.Fraction, plan.Edges[n - 1 - m.Edge].Treatment.Count - m.Count));
-        plan = plan with
-        {
-            Profile = other.Profile?.SeenFromBehind(plan.Pinned),
-            Marks = Numbered([.. places.OrderBy(p => p.Edge).ThenBy(p => p.Fraction)], plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor),
-        };
+        var places = other.Marks
+            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : new EdgePoint(n - 1 - m.Edge, 1 - m.Fraction, plan.Edges[n - 1 - m.Edge].Treatment.Count - m.Count))
+            .Select(p => p with { Count = plan.Edges[p.Edge].Treatment.Count is null ? null : p.Count })
+            .OrderBy(p => p.Edge).ThenBy(p => p.Fraction).ToList();
+        // A middle that was an anchor is the very place of the anchor here.
+        if (plan.Anchor.Place is var (edge, fraction))
+            places = [.. places.Select(p => p.Edge == edge && Math.Abs(p.Fraction - fraction) < 1e-9 ? p with { Fraction = fraction } : p)];
+        plan = plan with { Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 

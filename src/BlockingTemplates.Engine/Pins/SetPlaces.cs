@@ -8,13 +8,12 @@ internal static class SetPlaces
     /// <summary>Fractions of the pinned edge, increasing, its corners left out.</summary>
     /// <param name="edge">The edge; one whose marks stand where the maker said.</param>
     /// <param name="isOwnMirror">Whether it is symmetric about its middle: stitches are then counted off from both its corners.</param>
-    /// <param name="isFromLast">Whether stitches are counted off from its last corner.</param>
-    public static IEnumerable<double> On(EdgePlan edge, bool isOwnMirror, bool isFromLast) => edge.Treatment switch
+    public static IEnumerable<double> On(EdgePlan edge, bool isOwnMirror) => edge.Treatment switch
     {
         { Points: { } points } => Enumerable.Range(1, (2 * points.Count) - 1)
             .Where(k => k % 2 == 1 || points.Valleys == Valleys.Pinned)
             .Select(k => edge.Match.PinnedAt(k / (2.0 * points.Count))),
-        { Count: { } count, Every: { } every } => Stitches(count, every, isOwnMirror).Select(k => isFromLast ? count - k : k).Order().Select(k => edge.Match.PinnedAt((double)k / count)),
+        { Count: { } count, Every: { } every } => Stitches(count, every, isOwnMirror).Select(k => edge.Match.PinnedAt((double)k / count)),
         _ => [],
     };
 

@@ -62,9 +62,6 @@ public sealed class SpacingProfile
     /// <summary>Whether a gap keeps the profile, to a relative tolerance.</summary>
     public bool Holds(double fromMm, double toMm, double tolerance = 1e-6) => SharesUpTo(toMm) - SharesUpTo(fromMm) <= 1 + tolerance;
 
-    /// <summary>The profile of the outline seen from behind, which runs the other way round from the same corner.</summary>
-    public SpacingProfile SeenFromBehind(Outline pinned) => new(pinned, _knots.Reverse().Select(k => (LengthMm - k.Arc, k.Mm)));
-
     private double Over((double Arc, double Mm) last, (double Arc, double Mm) first)
     {
         var wrap = first.Arc + LengthMm - last.Arc;

@@ -99,6 +99,19 @@ public class SaidEdgesTests
         Assert.Contains(Enumerable.Range(0, 29), k => Math.Abs(finished.Places[k] - (k / 28.0)) > 1e-3);
     }
 
+    [Theory]
+    [InlineData("middle of top", 32)]
+    [InlineData("top", 32)]
+    [InlineData("right", 32)]
+    public void An_anchor_in_a_pinned_valley_is_that_valleys_mark(string anchor, int pins)
+    {
+        var points = Counted(96) with { Points = new(8, Mm(25), Mm(20), PointShape.Point, Valleys.Pinned) };
+        var request = Given.Request(new CirclePiece(), Given.Finished(("diameter", 400)), new() { Path = "piece.unblocked", Sizes = Given.Mm(("width", 370), ("height", 360)) });
+        var (_, plan, _) = Planned(request with { Edges = new Dictionary<string, EdgeTreatment> { ["lower"] = points, ["top"] = points } }, anchor);
+        Assert.Equal(pins, plan.Marks.Count);
+        Assert.Equal(pins, plan.Marks.Select(m => (Math.Round(m.At.X, 3), Math.Round(m.At.Y, 3))).Distinct().Count());
+    }
+
     [Fact]
     public void Points_whose_unblocked_depth_is_not_said_are_taken_in_the_measure_of_the_edge_with_a_note()
     {

@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
@@ -37,9 +38,10 @@ public class PairTests
     public void The_mirrored_piece_has_the_mirror_image_of_every_mark_and_its_pull(string example)
     {
         var project = Read(example);
-        // Where nothing said stands left or right, the anchor left to the tool may be another edge's middle; named, it is mirrored too.
+        // The anchor left to the tool may be another edge's middle on the mirrored piece; named, it is mirrored too.
         var named = project with { Pins = project.Pins with { Anchor = Planned(project).Pins.Anchor.Name } };
-        var ((_, one), (piece, other)) = (Planned(named), Planned(Mirror(named)));
+        var ((_, one), (piece, alone)) = (Planned(named), Planned(Mirror(named)));
+        var other = PinPlanner.MirrorOf(one, alone, piece);
         Assert.Equal(one.Marks.Count, other.Marks.Count);
         Assert.Equal(one.Edges.Select(e => LeftAndRight.Other(e.Name)).Reverse(), other.Edges.Select(e => e.Name));
         // Both outlines lie about their anchors, so the shift between a mark and its image is the same for all.
@@ -86,7 +88,7 @@ public class PairTests
     public void A_pair_is_planned_twice_from_one_entry_and_each_has_its_name()
     {
         var reading = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", "cardigan-fronts.jsonc")));
-        var file = PartsPlanner.Plan(reading, (project, findings) => Planner.Plan(project, Style, findings));
+        var file = PartsPlanner.Plan(reading, (project, mirrorOf, findings) => Planner.Plan(project, Style, findings, Computation.GeometryOnly, mirrorOf));
         Assert.Empty(file.Findings.Problems);
         Assert.Equal([("left front", false), ("right front", true)], file.Parts.Select(p => (p.Piece, p.IsMirrored)));
         Assert.Equal(["left front", "right front"], file.Parts.Select(p => p.Plan.Project.Part));
@@ -97,7 +99,7 @@ public class PairTests
     public void Of_a_symmetric_pair_a_note_says_that_one_guide_serves_both()
     {
         var reading = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", "two-sleeves.jsonc")));
-        var file = PartsPlanner.Plan(reading, (project, findings) => Planner.Plan(project, Style, findings));
+        var file = PartsPlanner.Plan(reading, (project, mirrorOf, findings) => Planner.Plan(project, Style, findings, Computation.GeometryOnly, mirrorOf));
         Assert.Equal(2, file.Parts.Count);
         var note = Assert.Single(file.Findings.Notes, n => n.Place == "piece.pair");
         Assert.Contains("right sleeve and left sleeve are alike", note.What, StringComparison.Ordinal);

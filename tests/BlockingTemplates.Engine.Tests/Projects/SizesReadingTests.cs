@@ -9,7 +9,7 @@ public class SizesReadingTests
         piece: $", \"unblocked\": {{ \"sides\": {{ \"top\": 128, \"left\": 92, \"right\": 92 }}, \"bows\": {{ \"top\": -3 }} }}, \"edges\": {{ \"top\": {{ \"count\": 180, \"every\": 9 }} }}{piece}",
         more: $", \"sizes\": [ {sizes} ]"));
 
-    private static IReadOnlyList<Problem> Problems(ProjectReading reading) => PartsPlanner.Plan(reading, (project, findings) =>
+    private static IReadOnlyList<Problem> Problems(ProjectReading reading) => PartsPlanner.Plan(reading, (project, _, findings) =>
     {
         BlockingTemplates.Engine.Pieces.PieceMaker.Make(
             new(project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric), findings);

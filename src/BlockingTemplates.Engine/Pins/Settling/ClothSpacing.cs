@@ -47,7 +47,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
             double[] tighter = [.. now.Gaps.Select(g =>
             {
                 var mm = before.At(g.MiddleMm % before.LengthMm);
-                return Keeps(g) ? mm : Math.Max(Math.Min(mm, g.WidthMm) * Tighter, Math.Min(limits.LeastMm, mm));
+                return limits.Keeps(g) ? mm : Math.Max(Math.Min(mm, g.WidthMm) * Tighter, Math.Min(limits.LeastMm, mm));
             })];
             profile = NeededSpacing.Profile(now.Plan, now.Gaps, NeededSpacing.Mirrored(now.Plan, now.Gaps, tighter));
             if (Settled(Placed(now.Plan, profile), now) is not { } next)
@@ -73,7 +73,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         {
             if (Tried() is not { } tried)
                 break;
-            int[] failing = [.. tried.Gaps.Where(g => !Keeps(g)).Select(g => RunOf(best.Plan, g.Edge)).Distinct()];
+            int[] failing = [.. tried.Gaps.Where(g => !limits.Keeps(g)).Select(g => RunOf(best.Plan, g.Edge)).Distinct()];
             if (failing.Length == 0)
             {
                 best = tried;
@@ -96,7 +96,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         foreach (var run in runs.Keys.Where(r => runs[r] <= FewGaps).OrderBy(r => runs[r]))
         {
             step = new() { [run] = 1 };
-            if (Tried() is not { } tried || !tried.Gaps.All(Keeps))
+            if (Tried() is not { } tried || !tried.Gaps.All(limits.Keeps))
                 continue;
             best = tried;
             fewer[run]++;
@@ -112,9 +112,6 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         }
     }
 
-    /// <summary>Whether a gap keeps the tolerance, or lies on an edge whose marks stand where the maker said.</summary>
-    private bool Keeps(MarkGap gap) => piece.Edges[gap.Edge].HasSetPlaces || limits.Keeps(gap);
-
     private bool KeepsWidths(PinPlan plan, SettledPins best)
     {
         var arcs = Arcs(plan);
@@ -125,7 +122,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
     /// <summary>Remembers the best pins that keep everything; whether these do.</summary>
     private bool Keep(SettledPins settled)
     {
-        if (!settled.Gaps.All(Keeps))
+        if (!settled.Gaps.All(limits.Keeps))
             return false;
         if (_best is null || settled.Plan.Marks.Count < _best.Plan.Marks.Count)
             _best = settled;
@@ -147,7 +144,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         for (var k = 0; k < 4; k++)
         {
             var arcs = Arcs(placed);
-            var isShort = Enumerable.Range(0, arcs.Length).Where(i => Width(placed, arcs, i) < limits.LeastMm - 1e-6).ToList();
+            var isShort = Enumerable.Range(0, arcs.Length).Where(i => !IsSet(placed, arcs[i].Number) && Width(placed, arcs, i) < limits.LeastMm - 1e-6).ToList();
             if (isShort.Count == 0)
                 break;
             var gaps = Enumerable.Range(0, arcs.Length).Select(i => new MarkGap(
@@ -167,6 +164,9 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
             starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
         return [.. plan.Marks.Select(m => (starts[m.Edge] + (m.Fraction * plan.Edges[m.Edge].PinnedMm), m.Number)).Order()];
     }
+
+    /// <summary>Whether the gap after a mark lies on an edge whose marks stand where the maker said.</summary>
+    private static bool IsSet(PinPlan plan, int number) => plan.Edges[plan.Marks[number - 1].Edge].Treatment.HasSetPlaces;
 
     private static double Width(PinPlan plan, (double Arc, int Number)[] arcs, int i) =>
         i + 1 < arcs.Length ? arcs[i + 1].Arc - arcs[i].Arc : arcs[0].Arc + plan.Edges.Sum(e => e.PinnedMm) - arcs[i].Arc;

@@ -33,8 +33,9 @@ public sealed class ClothStudy : IDisposable
     /// <param name="pins">Its pins by the spacing setting.</param>
     /// <param name="computation">How much is computed, who is told, what ends it.</param>
     /// <param name="findings">Takes a note where the cloth did not come to rest.</param>
+    /// <param name="isPlaced">Whether the pins stay where they are.</param>
     /// <returns>The study; null where the piece was not measured unblocked, no cloth is asked for, or none came to rest.</returns>
-    public static ClothStudy? Of(Piece piece, PinSettings settings, PinPlan pins, Computation computation, Findings findings)
+    public static ClothStudy? Of(Piece piece, PinSettings settings, PinPlan pins, Computation computation, Findings findings, bool isPlaced = false)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -43,34 +44,6 @@ public sealed class ClothStudy : IDisposable
         ArgumentNullException.ThrowIfNull(findings);
         if (!computation.WithCloth || piece.Unblocked is null)
             return null;
-        var study = piece.Edges[0].IsMirrored ? OfMirrored(piece, settings, computation) : OfMeasured(piece, settings, pins, computation);
-        if (study is null)
-            ClothNotes.NotAtRest(computation, false, findings);
-        return study;
-    }
-
-    /// <summary>The study of the mirrored piece of a pair: the marks are the mirror image of the measured one's.</summary>
-    private static ClothStudy? OfMirrored(Piece piece, PinSettings settings, Computation computation)
-    {
-        var measured = piece.Mirrored();
-        var asked = settings with { Anchor = settings.Anchor is { } anchor ? LeftAndRight.Other(anchor) : null };
-        if (PinPlanner.Placed(measured, asked, new Findings()) is not { } start)
-            return null;
-        using var study = OfMeasured(measured, asked, start, computation);
-        if (study is null)
-            return null;
-        var here = settings with { Anchor = LeftAndRight.Other(study.Pins.Anchor.Name) };
-        if (PinPlanner.Placed(piece, here, new Findings()) is not { } pins)
-            return null;
-        var material = ClothMaterials.Of(piece.Fabric);
-        var cloth = new PinnedCloth(piece, material.Likely);
-        var settled = cloth.Settle(PinPlanner.SeenFromBehind(pins, piece, study.Pins), null, computation with { TimeIsUp = default });
-        IReadOnlyList<AnchorTrial> anchors = [.. study._anchors.Select(a => a with { Anchor = LeftAndRight.Other(a.Anchor) })];
-        return settled.Rest.Converged ? new(piece, settings, computation, material, cloth, anchors, settled) : null;
-    }
-
-    private static ClothStudy? OfMeasured(Piece piece, PinSettings settings, PinPlan pins, Computation computation)
-    {
         var material = ClothMaterials.Of(piece.Fabric);
         computation.Tell("comparing where to start", 0);
         IReadOnlyList<AnchorTrial> anchors = [];
@@ -80,12 +53,15 @@ public sealed class ClothStudy : IDisposable
             () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
             () => cloth = new(piece, material.Likely));
         computation.Cancellation.ThrowIfCancellationRequested();
-        if (anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
+        if (!isPlaced && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
-        var settled = settings.Spacing is null
+        var settled = settings.Spacing is null && !isPlaced
             ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)
             : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
-        return settled is null ? null : new(piece, settings, computation, material, cloth!, anchors, settled);
+        if (settled is not null)
+            return new(piece, settings, computation, material, cloth!, anchors, settled);
+        ClothNotes.NotAtRest(computation, false, findings);
+        return null;
     }
 
     /// <summary>What the cloth does at the pins as they finally stand.</summary>

@@ -135,7 +135,10 @@ public sealed class PinnedCloth : IDisposable
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
             return new MarkGap(
-                ring[g.FromPin].Number, ring[g.ToPin].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], g.ScallopMm / read, g.Edge, g.Fraction, g.Determined);
+                ring[g.FromPin].Number, ring[g.ToPin].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], g.ScallopMm / read, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
+            {
+                IsSet = plan.Edges[g.Edge].Treatment.HasSetPlaces,
+            };
         })];
     }
 
