@@ -20,7 +20,7 @@ internal static class PinTable
         var lastRound = plan.Pins.Marks.Max(m => m.Round);
         flow.Paragraph("Pin table", TextStyle.Title);
         var pull = plan.Pins.LayLine is null ? "" : " Pull: from where the edge point lies at rest on the lay line to its mark.";
-        var inTurn = plan.Cloth is null ? "" : " In turn: what is left of it once all earlier pins are set; \"about\" while the piece can still turn.";
+        var inTurn = plan.Cloth is null ? "" : " In turn: the same once all earlier pins are set, \"about\" while the piece can still turn.";
         flow.Paragraph($"Pin in the order of the numbers. Mat: which mat, and how far from its left and its lower side.{pull}{inTurn} All in {LengthWords.UnitOf(units)}.", TextStyle.Body);
         flow.Paragraph($"The form round a cross tells its round: {string.Join(", ", Enumerable.Range(1, lastRound).Select(r => FormattableString.Invariant($"{r} {MarkForms.Name(r, lastRound)}")))}.", TextStyle.Body);
         flow.Gap(2);
