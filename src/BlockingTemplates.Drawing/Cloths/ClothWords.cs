@@ -18,17 +18,19 @@ public static class ClothWords
         ArgumentNullException.ThrowIfNull(cloth);
         if (cloth.Edges[edge] is not { } hold)
             return null;
-        var words = hold switch
+        return hold switch
         {
-            { Worst: null } => "slack between its pins, its line is not determined",
+            { Worst: null } => "slack between its pins, line not determined",
+            { Slack.Count: > 0, Worst: { } worst } => $"slack in part; {(hold.IsKept ? "kept" : "NOT kept")} elsewhere, {At(worst)}",
             { Worst: { } worst } when Math.Abs(worst.ScallopMm) < StraightMm => "straight between pins",
-            { IsKept: true, Worst: { } worst } => string.Create(CultureInfo.InvariantCulture, $"within {Asked(plan)} of its line, at most {Scallop(plan, worst)} between marks {worst.From} and {worst.To}"),
-            { Worst: { } worst } => string.Create(CultureInfo.InvariantCulture, $"NOT kept within {Asked(plan)} of its line: {Scallop(plan, worst)} between marks {worst.From} and {worst.To}"),
+            { IsKept: true, Worst: { } worst } => $"kept, {At(worst)}",
+            { Worst: { } worst } => $"NOT kept, {At(worst)}",
         };
-        return hold is { Worst: not null, Slack.Count: var slack and > 0 }
-            ? string.Create(CultureInfo.InvariantCulture, $"{words}; slack in {slack} more {(slack == 1 ? "gap" : "gaps")}")
-            : words;
+        string At(MarkGap gap) => string.Create(CultureInfo.InvariantCulture, $"{Scallop(plan, gap)} at marks {gap.From}-{gap.To}");
     }
+
+    /// <summary>What "kept" means, in one line.</summary>
+    public static string Kept(Plan plan) => $"Kept: between its pins the edge lies no farther than {Asked(plan)} off its line; the farthest place is named.";
 
     /// <summary>The scallop asked for.</summary>
     public static string Asked(Plan plan)

@@ -16,17 +16,19 @@ internal sealed class FreeEdgePicture
     private const double FlatMm = 0.5;
     private const double NumberMm = 2.8;
     private const double RoomMm = 6;
-    private const double MostDrawnMm = 4;
+    private const double MostDrawnMm = 2.4;
     private const double DotMm = 0.45;
-    private static readonly double[] Enlargements = [50, 20, 10, 5, 2, 1];
+    private static readonly double[] Distances = [1.4, 2.2, 3.2, 4.5, 6, 8, 11];
+    private static readonly double[] Enlargements = [5, 2, 1];
     private readonly Plan _plan;
     private readonly ClothPlan _cloth;
     private readonly FramePlacing _placing;
+    private readonly Box _box;
     private readonly TakenPlaces _taken = new();
 
     public FreeEdgePicture(Plan plan, ClothPlan cloth, Box box)
     {
-        (_plan, _cloth) = (plan, cloth);
+        (_plan, _cloth, _box) = (plan, cloth, box);
         _placing = FramePlacing.Fit(Box.Around(plan.Pins.Pinned.Ring(FlatMm)), box.Grown(-RoomMm));
         var most = cloth.GapsOffLine.Select(g => Math.Abs(g.ScallopMm)).DefaultIfEmpty(0).Max();
         Enlarged = most > 0 ? Enlargements.FirstOrDefault(e => e * _placing.Scale * most <= MostDrawnMm, 1) : 1;
@@ -36,7 +38,7 @@ internal sealed class FreeEdgePicture
     public static Stroke Asked { get; } = new(0.2, 0.35, [1.2, 0.8]);
 
     /// <summary>The line found.</summary>
-    public static Stroke Found { get; } = new(0.6);
+    public static Stroke Found { get; } = new(0.4);
 
     /// <summary>A gap whose line the cloth does not determine.</summary>
     public static Stroke Slack { get; } = new(1.6, 0.6);
@@ -62,38 +64,24 @@ internal sealed class FreeEdgePicture
 
         foreach (var mark in _plan.Pins.Marks)
             yield return new PathElement(PathSteps.Circle(_placing.On(mark.At), DotMm), null, new Fill());
-        foreach (var text in _cloth.Edges.Select(h => h?.Worst).OfType<MarkGap>().Where(ClothPlanHas).SelectMany(Labels))
+        foreach (var text in _cloth.Edges.Select(h => h?.Worst).OfType<MarkGap>().Where(g => Math.Abs(g.ScallopMm) > ClothPlan.OffLineMm).Select(Label).OfType<TextElement>())
             yield return text;
     }
 
-    private bool ClothPlanHas(MarkGap gap) => Math.Abs(gap.ScallopMm) > ClothPlan.OffLineMm;
-
-    /// <summary>The numbers of a gap's two marks outside, and how far the edge lies off its line between them inside.</summary>
-    private IEnumerable<Element> Labels(MarkGap gap)
+    /// <summary>A gap's two marks and how far the edge lies off its line between them: outside, or where there is no room inside.</summary>
+    private TextElement? Label(MarkGap gap)
     {
-        var middle = AtArc(gap.MiddleMm);
-        var inward = -(_plan.Pins.Marks[gap.From - 1].Outward + _plan.Pins.Marks[gap.To - 1].Outward).Unit;
-        var dips = LengthWords.Of(Length.FromMillimetres(Math.Abs(gap.ScallopMm)), _plan.Project.Units);
-        if (Place(dips, _placing.On(middle), inward, FontWeight.Regular, [4, 6, 8.5, 11, 14]) is { } said)
-            yield return said;
-        foreach (var number in new[] { gap.From, gap.To })
-        {
-            var mark = _plan.Pins.Marks[number - 1];
-            if (Place(number.ToString(CultureInfo.InvariantCulture), _placing.On(mark.At), mark.Outward, FontWeight.Bold, [1.3, 2.2, 3.2]) is { } text)
-                yield return text;
-        }
-    }
-
-    private TextElement? Place(string text, Point at, Vector toward, FontWeight weight, double[] distances)
-    {
-        double width = TextMeasure.AdvanceMm(text, NumberMm, weight), height = NumberMm * TextMeasure.FigureHeight(weight);
-        foreach (var far in distances)
+        var words = string.Create(CultureInfo.InvariantCulture, $"{gap.From}-{gap.To}: {LengthWords.Of(Length.FromMillimetres(Math.Abs(gap.ScallopMm)), _plan.Project.Units)}");
+        double width = TextMeasure.AdvanceMm(words, NumberMm, FontWeight.Bold), height = NumberMm * TextMeasure.FigureHeight(FontWeight.Bold);
+        var at = _placing.On(AtArc(gap.MiddleMm));
+        var outward = (_plan.Pins.Marks[gap.From - 1].Outward + _plan.Pins.Marks[gap.To - 1].Outward).Unit;
+        foreach (var (toward, far) in from v in new[] { outward, -outward } from d in Distances select (v, d))
         {
             var box = Box.About(at + ((far + (Math.Abs(toward.X) * width / 2) + (Math.Abs(toward.Y) * height / 2)) * toward), width, height);
-            if (!_taken.IsFree(box.Grown(0.3)))
+            if (!_box.Holds(box) || !_taken.IsFree(box.Grown(0.7)))
                 continue;
             _taken.Add(box);
-            return new(text, new(box.Left, box.Lower), NumberMm, weight);
+            return new(words, new(box.Left, box.Lower), NumberMm, FontWeight.Bold);
         }
 
         return null;

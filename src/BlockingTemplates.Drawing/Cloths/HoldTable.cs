@@ -34,9 +34,30 @@ internal static class HoldTable
         flow.Gap(1.5);
         foreach (var (hold, i) in cloth.Edges.Select((h, i) => (h, i)).Where(e => e.h is { Slack.Count: > 0 }))
         {
-            var named = string.Join(", ", hold!.Slack.Take(MostNamed).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.From} and {g.To}")));
-            var more = hold.Slack.Count > MostNamed ? string.Create(CultureInfo.InvariantCulture, $" and {hold.Slack.Count - MostNamed} more") : "";
-            flow.Point($"Slack on the {PlaceWords.EdgeWords(plan.Pins.Edges[i].Name)}, line not determined, between marks {named}{more}.");
+            flow.Point($"Slack on the {PlaceWords.EdgeWords(plan.Pins.Edges[i].Name)}, line not determined: {string.Join("; ", Runs(hold!.Slack).Select(Words))}.");
         }
+    }
+
+    /// <summary>Gaps that follow one another, as their marks in a row.</summary>
+    private static List<List<int>> Runs(IReadOnlyList<MarkGap> gaps)
+    {
+        List<List<int>> runs = [];
+        foreach (var gap in gaps)
+        {
+            if (runs.Count > 0 && runs[^1][^1] == gap.From)
+                runs[^1].Add(gap.To);
+            else
+                runs.Add([gap.From, gap.To]);
+        }
+
+        return runs;
+    }
+
+    private static string Words(List<int> run)
+    {
+        string Said(int mark) => mark.ToString(CultureInfo.InvariantCulture);
+        return run.Count <= MostNamed
+            ? $"between marks {string.Join(", ", run.SkipLast(1).Select(Said))} and {Said(run[^1])}"
+            : $"from mark {Said(run[0])} over {Said(run[1])}, {Said(run[2])} and so on to {Said(run[^1])}";
     }
 }

@@ -13,11 +13,11 @@ namespace BlockingTemplates.Drawing.Cloths;
 internal static class LoadPicture
 {
     /// <summary>Length of the bar of the largest load, in millimetres.</summary>
-    public const double LongestMm = 9;
+    public const double LongestMm = 8;
 
     private const double FlatMm = 0.5;
     private const double NumberMm = 2.8;
-    private const double RoomMm = LongestMm + 5.5;
+    private const double RoomMm = LongestMm + 4.5;
     private const double LeastMm = 0.3;
     private const int MostNumbers = 10;
 

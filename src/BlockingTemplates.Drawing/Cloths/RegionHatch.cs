@@ -9,6 +9,7 @@ namespace BlockingTemplates.Drawing.Cloths;
 internal static class RegionHatch
 {
     private const double ProbeMm = 0.3;
+    private const int Passes = 2;
     private static readonly Stroke Edge = new(0.6);
 
     /// <summary>The lines of a hatch.</summary>
@@ -20,7 +21,7 @@ internal static class RegionHatch
     /// <summary>The slanted lines over a region, rising to the right or falling.</summary>
     public static IEnumerable<Element> Hatch(ClothRegion region, StretchMap map, InsideArea area, FramePlacing placing, bool isFalling)
     {
-        var cells = region.Cells.Select(c => (c.Column, c.Row)).ToHashSet();
+        var cells = Smoothed(region, map);
         var first = map.Cells[0];
         var origin = first.At - new Vector((first.Column + 0.5) * map.CellMm, (first.Row + 0.5) * map.CellMm);
         var box = Box.Around(region.Cells.Select(c => placing.On(c.At))).Grown(placing.Scale * map.CellMm);
@@ -60,11 +61,11 @@ internal static class RegionHatch
     /// <summary>The line between a region and the cloth beside it; at the outline the outline stands for it.</summary>
     public static IEnumerable<Element> Border(ClothRegion region, StretchMap map, FramePlacing placing)
     {
-        var cells = region.Cells.Select(c => (c.Column, c.Row)).ToHashSet();
+        var cells = Smoothed(region, map);
         var all = map.Cells.Select(c => (c.Column, c.Row)).ToHashSet();
         var half = map.CellMm / 2;
         List<PathStep> steps = [];
-        foreach (var cell in region.Cells)
+        foreach (var cell in map.Cells.Where(c => cells.Contains((c.Column, c.Row))))
         {
             foreach (var (dx, dy) in new[] { (1, 0), (0, 1), (-1, 0), (0, -1) })
             {
@@ -78,5 +79,22 @@ internal static class RegionHatch
 
         if (steps.Count > 0)
             yield return new PathElement(steps, Edge);
+    }
+
+    /// <summary>The cells of a region as drawn: as most of the nine cells about each, so that single cells do not stand out.</summary>
+    private static HashSet<(int Column, int Row)> Smoothed(ClothRegion region, StretchMap map)
+    {
+        var cells = region.Cells.Select(c => (c.Column, c.Row)).ToHashSet();
+        var all = map.Cells.Select(c => (c.Column, c.Row)).ToHashSet();
+        for (var pass = 0; pass < Passes; pass++)
+        {
+            cells = [.. all.Where(c =>
+            {
+                var about = (from x in new[] { -1, 0, 1 } from y in new[] { -1, 0, 1 } select (c.Column + x, c.Row + y)).Where(all.Contains).ToList();
+                return 2 * about.Count(cells.Contains) > about.Count;
+            })];
+        }
+
+        return cells;
     }
 }

@@ -65,7 +65,9 @@ internal sealed class StretchPicture
     private List<Element> Numbers(Func<StretchCell, double> value)
     {
         List<Element> numbers = [];
-        var room = _map.Cells.Where(c => c.State != ClothState.Slack).Select(c => (Cell: c, Box: NumberBox(c, value(c)))).Where(c => _area.Holds(c.Box.Grown(0.8))).ToList();
+        // Clear of the lines round regions.
+        var hatched = _regions.SelectMany(r => r.Region.Cells).SelectMany(c => from x in Enumerable.Range(-2, 5) from y in new[] { -1, 0, 1 } select (c.Column + x, c.Row + y)).ToHashSet();
+        var room = _map.Cells.Where(c => c.State != ClothState.Slack && !hatched.Contains((c.Column, c.Row))).Select(c => (Cell: c, Box: NumberBox(c, value(c)))).Where(c => _area.Holds(c.Box.Grown(0.8))).ToList();
         List<Point> taken = [];
         while (taken.Count < MostNumbers && room.Count > 0)
         {

@@ -65,9 +65,9 @@ internal static class StretchTones
     private static IEnumerable<(double Left, double Right)> Without(double from, double to, double y, IReadOnlyList<Box> boxes)
     {
         var left = from;
-        foreach (var box in boxes.Where(b => y > b.Lower && y < b.Upper).OrderBy(b => b.Left))
+        foreach (var box in boxes.Where(b => y > b.Lower && y < b.Upper && b.Right > from && b.Left < to).OrderBy(b => b.Left))
         {
-            if (box.Left > left && box.Left < to)
+            if (box.Left > left)
                 yield return (left, box.Left);
             left = Math.Max(left, box.Right);
         }

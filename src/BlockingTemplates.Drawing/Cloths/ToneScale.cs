@@ -50,6 +50,6 @@ public sealed class ToneScale
     private static IEnumerable<double> Inner(double low, double high, double step)
     {
         for (var k = Math.Ceiling((low / step) + 1e-9); k * step < high; k++)
-            yield return k * step;
+            yield return (k * step) + 0.0; // no minus zero
     }
 }

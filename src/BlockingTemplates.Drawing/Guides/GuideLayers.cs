@@ -28,4 +28,10 @@ public static class GuideLayers
 
     /// <summary>A squared grid in the maker's units, hidden until it is switched on.</summary>
     public static Layer Grid { get; } = new("grid", IsShown: false);
+
+    /// <summary>Stretch of the cloth, hidden until it is switched on.</summary>
+    public static Layer Stretch { get; } = new("stretch", IsShown: false);
+
+    /// <summary>Where the edge will lie between the pins, hidden until it is switched on.</summary>
+    public static Layer PredictedEdge { get; } = new("predicted edge", IsShown: false);
 }
