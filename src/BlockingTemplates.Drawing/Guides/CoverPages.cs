@@ -67,7 +67,7 @@ internal static class CoverPages
             flow.Paragraph("The unblocked piece was not measured: this guide has no lay line, no pulls and no edge strips.", TextStyle.Body);
         foreach (var (edge, i) in plan.Pins.Edges.Select((e, i) => (e, i)))
         {
-            var words = $"{edge.Name} edge: {Say(edge.PinnedMm)} pinned";
+            var words = $"{edge.Name} edge: {Say(edge.PinnedMm)} pinned{edge.Treatment.AlongWords}";
             if (edge is { UnblockedMm: { } unblocked, Stretch: { } stretch })
                 words += string.Create(CultureInfo.InvariantCulture, $", {Say(unblocked)} unblocked, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %");
             if (plan.Cloth is { } cloth)

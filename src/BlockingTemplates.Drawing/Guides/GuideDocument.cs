@@ -28,10 +28,11 @@ public static class GuideDocument
         ]);
     }
 
-    /// <summary>The maker's title, or a plain one where none was given.</summary>
+    /// <summary>The maker's title, or a plain one where none was given, with the size and the piece where there are several.</summary>
     public static string Title(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+        var title = plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+        return plan.Project.Part.Length > 0 ? $"{title}: {plan.Project.Part}" : title;
     }
 }

@@ -23,6 +23,12 @@ internal static class PinTable
         var inTurn = plan.Cloth is null ? "" : " In turn: the same once all earlier pins are set, \"about\" while the piece can still turn.";
         flow.Paragraph($"Pin in the order of the numbers. Mat: which mat, and how far from its left and its lower side.{pull}{inTurn} All in {LengthWords.UnitOf(units)}.", TextStyle.Body);
         flow.Paragraph($"The form round a cross tells its round: {string.Join(", ", Enumerable.Range(1, lastRound).Select(r => FormattableString.Invariant($"{r} {MarkForms.Name(r, lastRound)}")))}.", TextStyle.Body);
+        for (var i = 0; i < plan.Pins.Edges.Count; i++)
+        {
+            if (StitchRepeat.Of(plan.Pins, i) is { } repeat)
+                flow.Point($"{plan.Pins.Edges[i].Name} edge, from {plan.Pins.Pinned.Corners[i].Name}: {repeat}.");
+        }
+
         flow.Gap(2);
         string Number(double? mm) => mm is { } value ? LengthWords.Number(Length.FromMillimetres(value), units) : "";
         string InTurn(PullInTurn? turn, Mark mark) => turn is { } known ? (known.IsApproximate ? "about " : "") + Number(known.PullMm(mark)) : "";

@@ -107,7 +107,8 @@ public static class OverviewPicture
         var pinned = Box.Around(plan.UprightPinned.Ring());
         var finished = Box.Around(plan.Piece.Finished.Ring());
         var (all, turn) = (AlongPiece(plan), Affine.Turn(plan.PieceTurn));
-        var (across, up) = (plan.Project.Kind.AcrossName, plan.Project.Kind.UpName);
+        // Points stand out beyond the sizes by name.
+        var (across, up) = plan.Piece.Edges.Any(e => e.Points is not null) ? ("width over all", "height over all") : (plan.Project.Kind.AcrossName, plan.Project.Kind.UpName);
         Vector down = turn.Map(new Vector(0, -1)), leftward = turn.Map(new Vector(-1, 0));
         Point Beside(double x, double y, Vector off) => placing.On(turn.Map(new Point(x, y))) + (4 * off);
         foreach (var element in Arrow(Beside(pinned.Left, all.Lower, down), Beside(pinned.Right, all.Lower, down), Words(across, finished.Width, pinned.Width), false))

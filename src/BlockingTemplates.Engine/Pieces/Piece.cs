@@ -14,4 +14,19 @@ public sealed record Piece(
     Outline? Unblocked,
     IReadOnlyList<EdgeTreatment> Edges,
     WorkSide FaceUp,
-    FabricSettings Fabric);
+    FabricSettings Fabric)
+{
+    /// <summary>For each edge which point of its smooth line belongs where; even where the maker measured no stitches.</summary>
+    public IReadOnlyList<Correspondence> Stations { get; init; } = [.. Edges.Select(_ => Correspondence.Even)];
+
+    /// <summary>The other piece of a pair: its mirror image with the same side up, the words left and right exchanged in its names.</summary>
+    public Piece Mirrored() => new(
+        LeftAndRight.Renamed(Finished.SeenFromBehind()),
+        Unblocked is null ? null : LeftAndRight.Renamed(Unblocked.SeenFromBehind()),
+        [.. Edges.Reverse()],
+        FaceUp,
+        Fabric with { GrainDegrees = -Fabric.GrainDegrees })
+    {
+        Stations = [.. Stations.Reverse().Select(s => s.Reversed())],
+    };
+}

@@ -12,18 +12,18 @@ public sealed class EvenSpacing
     private const double HalfWay = 1e-9;
 
     private readonly EdgeRun _run;
-    private readonly IReadOnlyList<EdgeTreatment> _edges;
+    private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly List<double> _forced;
     private readonly bool _isOwnMirror;
 
     /// <summary>The spacing of a run.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="edges">What was said of all edges.</param>
+    /// <param name="edges">What is known of all edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="forced">Places inside the run that get a mark wherever they lie, between stitches too.</param>
     /// <param name="isOwnMirror">Whether the run is symmetric about its middle, and its places shall be.</param>
-    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror)
+    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgePlan> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror)
     {
         ArgumentNullException.ThrowIfNull(run);
         (_run, _edges, _rule, _isOwnMirror) = (run, edges, rule, isOwnMirror);
@@ -34,7 +34,7 @@ public sealed class EvenSpacing
     public IReadOnlyList<double> Places()
     {
         List<double> places = _run.IsClosed ? [0] : [];
-        if (_run.Edges.Any(e => _edges[e].Hold == Holding.None))
+        if (_run.Edges.Any(e => _edges[e].Treatment.Hold == Holding.None))
             return [.. places, .. _forced];
         var limits = Limits();
         for (var i = 1; i < limits.Count; i++)
@@ -119,8 +119,8 @@ public sealed class EvenSpacing
         if (_isOwnMirror && place > (_run.Length / 2) + Contact)
             return _run.Length - OnStitch(_run.Length - place);
         var (edge, fraction) = _run.Locate(place);
-        if (_edges[edge].Count is not { } count)
+        if (_edges[edge] is not { Treatment.Count: { } count, Match: var match })
             return place;
-        return _run.PositionOf(edge, Math.Floor((fraction * count) + 0.5 + HalfWay) / count)!.Value;
+        return _run.PositionOf(edge, match.PinnedAt(Math.Min(Math.Floor((match.ShareAt(fraction) * count) + 0.5 + HalfWay) / count, 1)))!.Value;
     }
 }

@@ -36,6 +36,9 @@ public sealed record Mark
     /// <summary>Where its edge point lies on the lay line, or null without an unblocked outline.</summary>
     public Point? Rest { get; init; }
 
+    /// <summary>Fraction of the unblocked edge's arc length where its edge point lies: <see cref="Fraction"/> itself where stitches lie evenly.</summary>
+    public double RestFraction { get; init; }
+
     /// <summary>Whether it is an anchor.</summary>
     public bool IsAnchor { get; init; }
 

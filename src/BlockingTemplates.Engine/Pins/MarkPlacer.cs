@@ -6,8 +6,11 @@ namespace BlockingTemplates.Engine.Pins;
 /// <summary>Puts marks along the edges of a pinned outline by a spacing rule, on stitches where they are counted.</summary>
 public sealed class MarkPlacer
 {
+    /// <summary>Fractions this near are one place, whatever their last digits say.</summary>
+    private const double SameFraction = 1e-9;
+
     private readonly Outline _pinned;
-    private readonly IReadOnlyList<EdgeTreatment> _edges;
+    private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
     private readonly SpacingProfile? _profile;
@@ -16,19 +19,19 @@ public sealed class MarkPlacer
 
     /// <summary>A placer for one outline.</summary>
     /// <param name="pinned">The pinned outline.</param>
-    /// <param name="edges">What was said of its edges.</param>
+    /// <param name="edges">What is known of its edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
     /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
     /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
     public MarkPlacer(
-        Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, SpacingProfile? profile = null, Func<int, int>? fewer = null)
+        Outline pinned, IReadOnlyList<EdgePlan> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, SpacingProfile? profile = null, Func<int, int>? fewer = null)
     {
         ArgumentNullException.ThrowIfNull(anchor);
         (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
-        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
+        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Treatment.Hold == Holding.None))
             return;
         _forced.Add(place);
         if (mirror is not null)
@@ -38,8 +41,8 @@ public sealed class MarkPlacer
     /// <summary>The marks in order round the outline from its first corner.</summary>
     public IReadOnlyList<EdgePoint> Place()
     {
-        var runs = EdgeRun.Of(_pinned, IsForcedCorner, ClosedStart());
-        HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(IsForcedCorner).Select(c => (c, 0.0))];
+        var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
+        HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(HasMark).Select(c => (c, 0.0))];
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
@@ -47,7 +50,7 @@ public sealed class MarkPlacer
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
             var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = Inside(run, forced, partner == run).Select(run.Locate).Select(Exact).ToList();
+            var found = Inside(run, [.. forced], partner == run).Select(Exact).ToList();
             places.UnionWith(found);
             if (partner is not null && done.Add(partner))
                 places.UnionWith(found.Select(Mirrored));
@@ -56,15 +59,28 @@ public sealed class MarkPlacer
         return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
     }
 
-    private IReadOnlyList<double> Inside(EdgeRun run, IEnumerable<double> forced, bool isOwnMirror) => _profile is { } profile
-        ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
-        : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
-
-    private bool IsForcedCorner(int corner)
+    private IEnumerable<(int Edge, double Fraction)> Inside(EdgeRun run, IReadOnlyList<double> forced, bool isOwnMirror)
     {
-        return !_pinned.Corners[corner].Smooth || IsFree(corner) || IsFree((corner + _edges.Count - 1) % _edges.Count);
-        bool IsFree(int edge) => _edges[edge].Hold == Holding.None;
+        if (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces)
+            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => (only, f)).Concat(forced.Select(run.Locate));
+        var places = _profile is { } profile
+            ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
+        return places.Select(run.Locate);
     }
+
+    /// <summary>Whether the even spacing ends at a corner: one that is not smooth, or beside an edge that has none.</summary>
+    private bool EndsRun(int corner)
+    {
+        return !_pinned.Corners[corner].Smooth || IsOfItsOwn(_edges[corner].Treatment) || IsOfItsOwn(Before(corner));
+        bool IsOfItsOwn(EdgeTreatment edge) => edge.Hold == Holding.None || edge.HasSetPlaces;
+    }
+
+    /// <summary>Whether a corner has a mark whatever lies about it; a smooth one between points whose valleys are free has none.</summary>
+    private bool HasMark(int corner) =>
+        EndsRun(corner) && (!_pinned.Corners[corner].Smooth || SetPlaces.HoldsSmoothCorners(_edges[corner].Treatment) || SetPlaces.HoldsSmoothCorners(Before(corner)));
+
+    private EdgeTreatment Before(int corner) => _edges[(corner + _edges.Count - 1) % _edges.Count].Treatment;
 
     /// <summary>A ring without forced corners starts at the anchor; if it is symmetric, on its axis: at the anchor there, else on a stitch there.</summary>
     private (int Edge, double Fraction) ClosedStart()
@@ -79,7 +95,11 @@ public sealed class MarkPlacer
     /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) or to 12 decimals, so that equal places are equal numbers.</summary>
     private (int Edge, double Fraction) Exact((int Edge, double Fraction) place)
     {
-        var fraction = _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * 2 * n) / (2 * n) : Math.Round(place.Fraction, 12);
+        var near = _forced.FirstOrDefault(f => f.Edge == place.Edge && Math.Abs(f.Fraction - place.Fraction) < SameFraction, place);
+        if (near != place)
+            return near;
+        var edge = _edges[place.Edge];
+        var fraction = edge.Treatment is { Count: { } n, Points: null } ? edge.Match.PinnedAt(Math.Min(Math.Round(edge.Match.ShareAt(place.Fraction) * 2 * n) / (2 * n), 1)) : Math.Round(place.Fraction, 12);
         return Normal((place.Edge, fraction));
     }
 
@@ -89,5 +109,5 @@ public sealed class MarkPlacer
     private (int Edge, double Fraction) Mirrored((int Edge, double Fraction) place) => Normal((_mirror!.Partner[place.Edge], 1 - place.Fraction));
 
     private double? Count((int Edge, double Fraction) place) =>
-        _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * n * 2) / 2 : null;
+        _edges[place.Edge].Treatment.Count is { } n ? Math.Round(_edges[place.Edge].Match.ShareAt(place.Fraction) * n * 2) / 2 : null;
 }

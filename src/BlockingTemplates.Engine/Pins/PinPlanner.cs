@@ -31,13 +31,16 @@ public static class PinPlanner
         // Both outlines are drawn the same way round: the rows lie in the finished one as in the unblocked one.
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
-        var mirror = Mirror(piece, pinned, anchor);
-        var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, anchor) : null;
+        var matches = EdgeMatches.Of(piece, pinned);
+        // The middle stitch of a symmetric edge is its very middle, whatever the last digits say.
+        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) is var middle && Math.Abs(middle - 0.5) > 1e-9 ? middle : 0.5 };
+        var mirror = Mirror(piece, pinned, matches, anchor);
+        var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, matches, anchor) : null;
 
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
-        var edges = EdgePlans.Of(piece, pinned, spacing);
+        var edges = EdgePlans.Of(piece, pinned, matches, spacing);
         var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
-        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor).Place();
+        var places = new MarkPlacer(pinned, edges, rule, mirror, anchor).Place();
         var plan = new PinPlan
         {
             Pinned = pinned,
@@ -46,7 +49,7 @@ public static class PinPlanner
             Mirror = mirror,
             Rule = rule,
             Edges = edges,
-            Marks = Numbered(places, piece, pinned, layLine, anchor),
+            Marks = Numbered(places, edges, pinned, layLine, anchor),
         };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
@@ -60,8 +63,29 @@ public static class PinPlanner
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
-        var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
-        plan = plan with { Profile = profile, Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor) };
+        var places = new MarkPlacer(plan.Pinned, plan.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
+        plan = plan with { Profile = profile, Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with the mirror image of another's marks: of those of the other piece of a pair.</summary>
+    /// <param name="other">The other piece's plan.</param>
+    /// <param name="plan">A plan of the mirrored piece.</param>
+    /// <param name="piece">The mirrored piece.</param>
+    public static PinPlan MirrorOf(PinPlan other, PinPlan plan, Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var n = plan.Edges.Count;
+        var places = other.Marks
+            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : new EdgePoint(n - 1 - m.Edge, 1 - m.Fraction, plan.Edges[n - 1 - m.Edge].Treatment.Count - m.Count))
+            .Select(p => p with { Count = plan.Edges[p.Edge].Treatment.Count is null ? null : p.Count })
+            .OrderBy(p => p.Edge).ThenBy(p => p.Fraction).ToList();
+        // A middle that was an anchor is the very place of the anchor here.
+        if (plan.Anchor.Place is var (edge, fraction))
+            places = [.. places.Select(p => p.Edge == edge && Math.Abs(p.Fraction - fraction) < 1e-9 ? p with { Fraction = fraction } : p)];
+        plan = plan with { Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
@@ -69,27 +93,28 @@ public static class PinPlanner
         settings.MaxSpacing is { } most && most < SpacingUnsaid ? most : SpacingUnsaid < settings.MinSpacing ? settings.MinSpacing : SpacingUnsaid;
 
     /// <summary>The symmetry that all of the piece shares: one whose axis goes through the anchor before others, then the one nearest to left and right.</summary>
-    private static MirrorPairing? Mirror(Piece piece, Outline pinned, Anchor anchor)
+    private static MirrorPairing? Mirror(Piece piece, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
     {
-        var shared = MirrorPairing.All(pinned).Where(m => SaidAlike(piece, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
+        var shared = MirrorPairing.All(pinned).Where(m => SaidAlike(piece, matches, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
         if (anchor.Place is not var (edge, fraction))
             return shared.FirstOrDefault();
         var at = pinned.Edges[edge].Curve.At(fraction);
         return shared.OrderBy(m => m.Image(at).DistanceTo(at) <= MirrorPairing.ToleranceMm ? 0 : 1).FirstOrDefault();
     }
 
-    private static bool SaidAlike(Piece piece, MirrorPairing mirror) =>
-        Enumerable.Range(0, piece.Edges.Count).All(i => piece.Edges[i] == piece.Edges[mirror.Partner[i]]);
+    private static bool SaidAlike(Piece piece, IReadOnlyList<Correspondence> matches, MirrorPairing mirror) =>
+        Enumerable.Range(0, piece.Edges.Count).All(i =>
+            piece.Edges[i] with { Stations = [] } == piece.Edges[mirror.Partner[i]] with { Stations = [] } && matches[i].Mirrors(matches[mirror.Partner[i]]));
 
-    private static Outline LayLine(Outline unblocked, Outline pinned, Anchor anchor)
+    private static Outline LayLine(Outline unblocked, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
     {
         (Point, Point)? meets = anchor.Place is var (edge, fraction)
-            ? (unblocked.Edges[edge].Curve.At(fraction), pinned.Edges[edge].Curve.At(fraction))
+            ? (unblocked.Edges[edge].Curve.At(matches[edge].UnblockedAt(fraction)), pinned.Edges[edge].Curve.At(fraction))
             : null;
-        return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets));
+        return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets, matches));
     }
 
-    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Piece piece, Outline pinned, Outline? layLine, Anchor anchor)
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, IReadOnlyList<EdgePlan> edges, Outline pinned, Outline? layLine, Anchor anchor)
     {
         var starts = new double[pinned.Edges.Count + 1];
         for (var i = 0; i < pinned.Edges.Count; i++)
@@ -107,13 +132,14 @@ public static class PinPlanner
                 Edge = p.Edge,
                 Fraction = p.Fraction,
                 Count = p.Count,
-                Of = piece.Edges[p.Edge].Of,
+                Of = edges[p.Edge].Treatment.Of,
                 At = default,
                 Outward = default,
                 IsAnchor = isAnchor[i],
             },
             pinned,
-            layLine)).OrderBy(m => m.Number)];
+            layLine,
+            edges[p.Edge].Match)).OrderBy(m => m.Number)];
     }
 
     private static bool IsAnchor(EdgePoint place, Anchor anchor, int edges) => anchor.Kind switch

@@ -32,6 +32,10 @@ public static class PlanJson
         json.WriteStartObject();
         json.WriteNumber("format", 1);
         json.WriteString("title", plan.Project.Title);
+        if (plan.Project.Size.Length > 0)
+            json.WriteString("size", plan.Project.Size);
+        if (plan.Project.PieceName.Length > 0)
+            json.WriteString("piece", plan.Project.PieceName);
         json.WriteString("units", LengthWords.UnitOf(plan.Project.Units));
         json.WriteString("faceUp", plan.Piece.FaceUp == WorkSide.RightSide ? "right side" : "wrong side");
         json.WriteString("anchor", plan.Pins.Anchor.Name);

@@ -139,7 +139,6 @@ public class ReadingTests
     [InlineData("\"fabric\": { \"wetChange\": 0.02 }", "fabric.wetChange")]
     [InlineData("\"wires\": { \"owned\": 3 }", "wires")]
     [InlineData("\"combs\": 12", "combs")]
-    [InlineData("\"sizes\": [\"S\"]", "sizes")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {

@@ -10,7 +10,7 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// Nodes stand half a stitch apart all along the edge, so that marks may come and go without a new mesh. Not for use by
 /// several threads at once.
 /// </remarks>
-public sealed class PinnedCloth
+public sealed class PinnedCloth : IDisposable
 {
     /// <summary>Width of an unblocked stitch where neither count nor stitch is said: an assumption, common for hand-made cloth.</summary>
     public static Length StitchUnsaid { get; } = Length.FromMillimetres(5);
@@ -78,7 +78,7 @@ public sealed class PinnedCloth
         ArgumentNullException.ThrowIfNull(mark);
         ArgumentNullException.ThrowIfNull(places);
         var sum = default(Vector);
-        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.Fraction, _stitches[mark.Edge]))
+        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.RestFraction, _stitches[mark.Edge]))
             sum += part * (places[node] - Point.Origin);
         return Point.Origin + sum;
     }
@@ -86,7 +86,7 @@ public sealed class PinnedCloth
     /// <summary>The stitches that marks hold, and where.</summary>
     public MembraneSupport Support(IEnumerable<Mark> marks) => new()
     {
-        Pins = [.. marks.Select(m => new HeldStitch(m.Edge, m.Fraction, _stitches[m.Edge], m.At))],
+        Pins = [.. marks.Select(m => new HeldStitch(m.Edge, m.RestFraction, _stitches[m.Edge], m.At))],
     };
 
     /// <summary>The cloth at rest under some marks.</summary>
@@ -119,6 +119,9 @@ public sealed class PinnedCloth
         return new(plan, rest, Gaps(plan, ring, support, rest));
     }
 
+    /// <summary>Hands the memory on to the next.</summary>
+    public void Dispose() => _solver.LeaveMemory();
+
     private MarkGap[] Gaps(PinPlan plan, Mark[] ring, MembraneSupport support, Equilibrium rest)
     {
         if (_line is not { } line || line.Pinned != plan.Pinned)
@@ -132,7 +135,10 @@ public sealed class PinnedCloth
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
             return new MarkGap(
-                ring[g.FromPin].Number, ring[g.ToPin].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], g.ScallopMm / read, g.Edge, g.Fraction, g.Determined);
+                ring[g.FromPin].Number, ring[g.ToPin].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], g.ScallopMm / read, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
+            {
+                IsSet = plan.Edges[g.Edge].Treatment.HasSetPlaces,
+            };
         })];
     }
 

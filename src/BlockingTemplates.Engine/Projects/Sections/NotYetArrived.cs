@@ -13,7 +13,6 @@ internal static class NotYetArrived
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
         new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
-        new("sizes", null, "several sizes in one file", "Make a project file for each size."),
     ];
 
     /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>
