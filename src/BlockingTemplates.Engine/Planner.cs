@@ -21,7 +21,10 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(findings);
         var request = new PieceRequest(
             project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
-        if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
+        if (PieceMaker.Make(request, findings) is not { } measured)
+            return null;
+        var piece = DampPiece.Of(measured, findings);
+        if (PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
             return null;
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
             findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");

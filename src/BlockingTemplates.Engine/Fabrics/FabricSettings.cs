@@ -17,6 +17,9 @@ public sealed record FabricSettings(
     Dampness? Measured,
     SpringBack SpringBack)
 {
+    /// <summary>How the cloth changes from dry to wet, or null if not said.</summary>
+    public WetChange? WetChange { get; init; }
+
     /// <summary>Nothing said.</summary>
     public static FabricSettings Unsaid { get; } = new(null, null, 0, null, null, default);
 }

@@ -14,4 +14,8 @@ public sealed record Piece(
     Outline? Unblocked,
     IReadOnlyList<EdgeTreatment> Edges,
     WorkSide FaceUp,
-    FabricSettings Fabric);
+    FabricSettings Fabric)
+{
+    /// <summary>The unblocked outline as it was measured, where that was dry and <see cref="Unblocked"/> is the damp one; else null.</summary>
+    public Outline? MeasuredDry { get; init; }
+}

@@ -20,6 +20,9 @@ public sealed record EdgePlan
     /// <summary>Its length unblocked, or null if not measured.</summary>
     public double? UnblockedMm { get; init; }
 
+    /// <summary>Its length as it was measured dry, where the piece was and <see cref="UnblockedMm"/> is the damp length; else null.</summary>
+    public double? DryMm { get; init; }
+
     /// <summary>Width of one stitch or row along it on the pinned piece, or null if not known.</summary>
     public double? StitchMm { get; init; }
 

@@ -29,6 +29,7 @@ public static class EdgePlans
                 FinishedMm = piece.Finished.Edges[i].Curve.Length,
                 PinnedMm = e.Curve.Length,
                 UnblockedMm = unblocked,
+                DryMm = piece.MeasuredDry?.Edges[i].Curve.Length,
                 StitchMm = Stitch(piece, i, e.Curve.Length, unblocked),
                 SpacingMm = spacingMm,
                 SpacingRule = "",

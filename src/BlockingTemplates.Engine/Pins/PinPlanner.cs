@@ -41,6 +41,7 @@ public static class PinPlanner
         };
         plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
         EdgePlans.AddNotes(plan, piece, settings, findings);
+        DryAndDamp.AddNote(plan, piece, findings);
         return plan;
     }
 
@@ -60,7 +61,8 @@ public static class PinPlanner
     private static bool SaidAlike(Piece piece, MirrorPairing mirror) =>
         Enumerable.Range(0, piece.Edges.Count).All(i => piece.Edges[i] == piece.Edges[mirror.Partner[i]]);
 
-    private static Outline LayLine(Outline unblocked, Outline pinned, Anchor anchor)
+    /// <summary>The unblocked outline laid on the pinned one, its anchor on its mark.</summary>
+    internal static Outline LayLine(Outline unblocked, Outline pinned, Anchor anchor)
     {
         (Point, Point)? meets = anchor.Place is var (edge, fraction)
             ? (unblocked.Edges[edge].Curve.At(fraction), pinned.Edges[edge].Curve.At(fraction))

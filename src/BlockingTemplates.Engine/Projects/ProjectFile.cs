@@ -49,11 +49,11 @@ internal sealed record ProjectFile
     [Description("Free text, printed on the cover."), AtMost(Limits.LongestNotes)]
     public string? Notes { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: blocking wires.")]
-    public JsonElement? Wires { get; init; }
+    [Description("The blocking wires.")]
+    public WiresSection? Wires { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: comb pins.")]
-    public JsonElement? Combs { get; init; }
+    [Description("The comb pins.")]
+    public CombsSection? Combs { get; init; }
 
     [Description("Reserved for a part that has not arrived yet: several sizes.")]
     public JsonElement? Sizes { get; init; }
@@ -88,8 +88,8 @@ internal sealed record FabricSection
     [Description("Reserved for a part that has not arrived yet: stretched strips.")]
     public JsonElement? Strips { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: how the cloth changes when wet.")]
-    public JsonElement? WetChange { get; init; }
+    [Description("Wet length / dry length - 1, as a fraction: negative where the cloth closes up. Used where the piece was measured dry.")]
+    public WetChangeValue? WetChange { get; init; }
 }
 
 internal sealed record SpringBackSection

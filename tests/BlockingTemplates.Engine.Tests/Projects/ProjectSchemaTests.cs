@@ -111,7 +111,7 @@ public class ProjectSchemaTests
     {
         Assert.Equal("", Complaints(Reading.Triangle(
             """
-            , "$schema": "x", "format": null, "title": null, "units": "in", "notes": null, "fringe": { "any": [1] }, "wires": 3, "combs": null, "sizes": [], "timeLimit": "1 h",
+            , "$schema": "x", "format": null, "title": null, "units": "in", "notes": null, "fringe": { "any": [1] }, "wires": { "kind": "flexible", "diameter": "1 mm", "owned": [{ "length": 90, "count": 4 }, { "length": "2 ft", "kind": "stiff" }], "every": 2 }, "combs": null, "sizes": [], "timeLimit": "1 h",
             "fabric": { "kind": null, "fibre": "anything", "springBack": { "along": 0.1 }, "stitch": ["7 mm", 6], "swatch": [1], "strips": 1, "wetChange": {} },
             "pins": { "scallop": "5 mm", "maxSpacing": null, "anchor": "none" }, "mats": { "size": ["60 cm", 30], "turns": "free", "floor": 3 },
             "sheets": { "paper": "A4", "half": true, "measured": null }, "set": null

@@ -7,14 +7,9 @@ internal static class NotYetArrived
 {
     private static readonly Waiting[] All =
     [
-        new("piece.edges.*.hold", "wire", "blocking wires", "Pin that edge as the plan shows, or set your wires yourself."),
-        new("piece.edges.*.hold", "comb", "comb pins", "Pin that edge as the plan shows, or set your combs yourself."),
         new("fabric.swatch", null, "the swatch", "Judge the stretch yourself from the edges' figures."),
         new("fabric.strips", null, "the stretched strips", "Judge the stretch yourself from the edges' figures."),
-        new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
-        new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
-        new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
         new("sizes", null, "several sizes in one file", "Make a project file for each size."),
         new("timeLimit", null, "a limit to the computing time", "Nothing; no part of this version takes long."),
     ];
