@@ -82,6 +82,9 @@ public static class EdgePlans
         : rule.HalfMm == rule.FullMm / 2 ? "Its pins stand at half the spacing."
         : "Its pins stand as close as \"minSpacing\" allows.";
 
+    /// <summary>Width of one stitch or row along a pinned edge, in millimetres, or null if not known.</summary>
+    internal static double? StitchWidth(Piece piece, int edge, double pinnedMm) => Stitch(piece, edge, pinnedMm, piece.Unblocked?.Edges[edge].Curve.Length);
+
     private static double? Stitch(Piece piece, int edge, double pinnedMm, double? unblockedMm)
     {
         if (piece.Edges[edge].Count is { } count)

@@ -6,10 +6,12 @@ namespace BlockingTemplates.Engine.Pins;
 /// <summary>Puts marks along the edges of a pinned outline by a spacing rule, on stitches where they are counted.</summary>
 public sealed class MarkPlacer
 {
+    private const double SameFraction = 1e-9;
     private readonly Outline _pinned;
     private readonly IReadOnlyList<EdgeTreatment> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
+    private readonly EdgeHolds? _holds;
     private readonly HashSet<(int Edge, double Fraction)> _forced = [];
 
     /// <summary>A placer for one outline.</summary>
@@ -18,8 +20,10 @@ public sealed class MarkPlacer
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
-    public MarkPlacer(Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor)
+    /// <param name="holds">Wires and combs of the edges that are held by them; null: single pins in their stead.</param>
+    public MarkPlacer(Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, EdgeHolds? holds = null)
     {
+        _holds = holds;
         ArgumentNullException.ThrowIfNull(anchor);
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
         if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
@@ -33,27 +37,51 @@ public sealed class MarkPlacer
     public IReadOnlyList<EdgePoint> Place()
     {
         var runs = EdgeRun.Of(_pinned, IsForcedCorner, ClosedStart());
-        HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(IsForcedCorner).Select(c => (c, 0.0))];
+        var places = new Dictionary<(int Edge, double Fraction), EdgePoint>();
+        foreach (var corner in Enumerable.Range(0, _edges.Count).Where(IsForcedCorner))
+            Add(new(corner, 0, Count((corner, 0))));
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
             if (!done.Add(run))
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
-            var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = new EvenSpacing(run, _edges, _rule, forced, partner == run).Places().Select(run.Locate).Select(Exact).ToList();
-            places.UnionWith(found);
+            var found = Inside(run, partner).Select(h => PointOf(run, h)).ToList();
+            found.ForEach(Add);
             if (partner is not null && done.Add(partner))
-                places.UnionWith(found.Select(Mirrored));
+                found.ForEach(p => Add(Mirrored(p)));
         }
 
-        return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
+        return [.. places.Values.OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
+
+        void Add(EdgePoint point) => places.TryAdd((point.Edge, point.Fraction), point);
+    }
+
+    private IEnumerable<HeldPlace> Inside(EdgeRun run, EdgeRun? partner)
+    {
+        double[] forced = [.. _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>()];
+        return _holds?.Inside(new(run, _edges, partner == run), forced, Pins, partner?.Edges[0]) ?? Pins(forced).Select(p => new HeldPlace(p, PinKind.Pin));
+
+        IReadOnlyList<double> Pins(IEnumerable<double> at) => new EvenSpacing(run, _edges, _rule, at, partner == run).Places();
+    }
+
+    private EdgePoint PointOf(EdgeRun run, HeldPlace held)
+    {
+        var place = Exact(run.Locate(held.AtMm));
+        (double, double)? bar = held.Kind == PinKind.Comb ? (run.Locate(held.FromMm).Fraction, run.Locate(held.ToMm).Fraction) : null;
+        return new(place.Edge, place.Fraction, Count(place)) { Kind = held.Kind, Bar = bar };
+    }
+
+    private EdgePoint Mirrored(EdgePoint point)
+    {
+        var place = Mirrored((point.Edge, point.Fraction));
+        return new(place.Edge, place.Fraction, Count(place)) { Kind = point.Kind, Bar = point.Bar is var (from, to) ? (1 - to, 1 - from) : null };
     }
 
     private bool IsForcedCorner(int corner)
     {
-        return !_pinned.Corners[corner].Smooth || IsFree(corner) || IsFree((corner + _edges.Count - 1) % _edges.Count);
-        bool IsFree(int edge) => _edges[edge].Hold == Holding.None;
+        return !_pinned.Corners[corner].Smooth || EndsThere(corner) || EndsThere((corner + _edges.Count - 1) % _edges.Count);
+        bool EndsThere(int edge) => _edges[edge].Hold == Holding.None || (_holds is not null && _edges[edge].Hold != Holding.Pins);
     }
 
     /// <summary>A ring without forced corners starts at the anchor; if it is symmetric, on its axis: at the anchor there, else on a stitch there.</summary>
@@ -66,11 +94,11 @@ public sealed class MarkPlacer
         return middles.Concat(corners).OrderBy(p => _forced.Contains(p) ? 0 : 1).ThenBy(p => Count(p) is { } count && count != Math.Floor(count) ? 1 : 0).First();
     }
 
-    /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) or to 12 decimals, so that equal places are equal numbers.</summary>
+    /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) where it lies on one, else to 12 decimals, so that equal places are equal numbers.</summary>
     private (int Edge, double Fraction) Exact((int Edge, double Fraction) place)
     {
-        var fraction = _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * 2 * n) / (2 * n) : Math.Round(place.Fraction, 12);
-        return Normal((place.Edge, fraction));
+        var stitch = _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * 2 * n) / (2 * n) : double.NaN;
+        return Normal((place.Edge, Math.Abs(stitch - place.Fraction) < SameFraction ? stitch : Math.Round(place.Fraction, 12)));
     }
 
     private (int Edge, double Fraction) Normal((int Edge, double Fraction) place) =>

@@ -1,5 +1,6 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins;
@@ -28,7 +29,8 @@ public static class PinPlanner
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
         var edges = EdgePlans.Of(piece, pinned, spacing);
         var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
-        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor).Place();
+        var holds = new EdgeHolds(piece, pinned, settings, rule, mirror);
+        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor, holds).Place();
         var plan = new PinPlan
         {
             Pinned = pinned,
@@ -37,7 +39,9 @@ public static class PinPlanner
             Mirror = mirror,
             Rule = rule,
             Edges = edges,
-            Marks = Numbered(places, piece, pinned, layLine, anchor),
+            Marks = Numbered(places, piece, pinned, layLine, anchor, settings.Combs.Prongs),
+            Wires = WiresOf(holds, piece, settings),
+            Wired = [.. holds.Wired],
         };
         plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
         EdgePlans.AddNotes(plan, piece, settings, findings);
@@ -70,7 +74,7 @@ public static class PinPlanner
         return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets));
     }
 
-    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Piece piece, Outline pinned, Outline? layLine, Anchor anchor)
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Piece piece, Outline pinned, Outline? layLine, Anchor anchor, int prongs)
     {
         var starts = new double[pinned.Edges.Count + 1];
         for (var i = 0; i < pinned.Edges.Count; i++)
@@ -92,9 +96,30 @@ public static class PinPlanner
                 At = default,
                 Outward = default,
                 IsAnchor = isAnchor[i],
+                Kind = p.Kind,
+                Bar = p.Bar is var (from, to) ? new(pinned.Edges[p.Edge].Curve.At(from), pinned.Edges[p.Edge].Curve.At(to), prongs, from, to) : null,
             },
             pinned,
             layLine)).OrderBy(m => m.Number)];
+    }
+
+    private static List<Wire> WiresOf(EdgeHolds holds, Piece piece, PinSettings settings)
+    {
+        List<Wire> wires = [];
+        foreach (var edge in holds.Wired)
+        {
+            var pinnedMm = edge.Marks[^1];
+            for (var i = 0; i < edge.Reaches.Count; i++)
+            {
+                var (from, to) = edge.Reaches[i];
+                double? Count(double mm) => piece.Edges[edge.Edge].Count is { } n ? Math.Round(2 * n * mm / pinnedMm) / 2 : null;
+                var stitches = Count(to) - Count(from) ?? (to - from) / EdgePlans.StitchWidth(piece, edge.Edge, pinnedMm);
+                int? picked = stitches is { } s ? (int)Math.Floor((s / settings.Wires.Every) + 1e-6) + 1 : null;
+                wires.Add(new(wires.Count + 1, edge.Edge, edge.Form, edge.Lengths[i].LengthMm, edge.Lengths[i].Owned, from, to, Count(from), Count(to), picked, edge.SagMm[i]));
+            }
+        }
+
+        return wires;
     }
 
     private static bool IsAnchor(EdgePoint place, Anchor anchor, int edges) => anchor.Kind switch

@@ -34,6 +34,9 @@ public sealed record PinSettings(
     /// <summary>The distance between neighbouring pins where the maker asks for none: 5 cm (common practice).</summary>
     public static Length UsualSpacing { get; } = Length.FromCentimetres(5);
 
+    /// <summary>Width of a stitch where neither count nor size is said: 5 mm (common practice).</summary>
+    public static Length StitchUnsaid { get; } = Length.FromMillimetres(5);
+
     /// <summary>Scallop of 5 mm, pins at least 1.5 cm and at most 8 cm apart.</summary>
     public static PinSettings Default { get; } = new(
         Length.FromCentimetres(0.5), null, Length.FromCentimetres(1.5), Length.FromCentimetres(8), null, null);
