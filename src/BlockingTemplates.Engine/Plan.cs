@@ -25,6 +25,12 @@ public sealed record Plan(
     Guide Plot,
     IReadOnlyList<Note> Notes)
 {
+    /// <summary>What it takes of pins, combs and wires.</summary>
+    public IReadOnlyList<Supply> Supplies { get; init; } = [];
+
+    /// <summary>The ways of holding each edge side by side.</summary>
+    public IReadOnlyList<EdgeAdvice> Advice { get; init; } = [];
+
     /// <summary>The finished outline where it lies inside the pinned one: turned as that is, and what it springs back to about its anchor.</summary>
     public Outline FinishedInFrame
     {

@@ -26,8 +26,7 @@ public static class Planner
         var piece = DampPiece.Of(measured, findings);
         if (PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
             return null;
-        if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
-            findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");
+        Supplies.AddNotes(pins, project.Pins, findings);
         SettingNotes(project, findings);
         var field = MatField.Plan(pins, project.Mats, units: project.Units);
         foreach (var note in field.Notes)
@@ -42,7 +41,11 @@ public static class Planner
         if (!findings.IsClean)
             return null;
         var plot = PlotPlanner.Plan(field.Pins, project.Sheets.Use, style, findings);
-        return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes);
+        return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes)
+        {
+            Supplies = Supplies.Of(field.Pins, project.Pins),
+            Advice = EdgeAdvisor.Of(field.Pins, piece, project.Pins),
+        };
     }
 
     /// <summary>Notes where the way of setting asked for does not go with the care label or the fibre.</summary>

@@ -20,6 +20,7 @@ public static class GuideDocument
             .. CoverPages.Draw(plan, guide, reading),
             .. TapingMap.Draw(plan, guide, reading),
             .. MatMap.Draw(plan, reading),
+            .. HoldPages.Draw(plan, reading),
             .. PinTable.Draw(plan, guide, reading),
             .. EdgeStrips.Draw(plan, guide, reading),
             .. guide.Layout.Sheets.Select((s, i) => new SheetPage(plan, guide, s).Draw(picture, i == 0 ? "Sheets" : null)),

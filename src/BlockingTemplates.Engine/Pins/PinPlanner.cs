@@ -45,6 +45,7 @@ public static class PinPlanner
         };
         plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
         EdgePlans.AddNotes(plan, piece, settings, findings);
+        HoldNotes.Add(plan, piece, settings, findings);
         DryAndDamp.AddNote(plan, piece, findings);
         return plan;
     }

@@ -101,7 +101,7 @@ public class ExamplePlansTests
             Kind = PieceKinds.Find("outline")!,
             EvenOut = false,
             Finished = AsOutline(plan.Piece.Finished, "piece.finished"),
-            Unblocked = AsOutline(plan.Piece.Unblocked!, "piece.unblocked"),
+            Unblocked = AsOutline(plan.Piece.MeasuredDry ?? plan.Piece.Unblocked!, "piece.unblocked"),
             Pins = named.Pins with { Anchor = plan.Pins.Anchor.Name },
         });
         // Arcs are given by their bow, ellipses and bells by points within 0.01 mm of them. Places are compared from the first

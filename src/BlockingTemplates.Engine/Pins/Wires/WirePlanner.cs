@@ -50,7 +50,8 @@ public sealed record WirePlanner(Piece Piece, Outline Pinned, PinSettings Settin
         var curve = Pinned.Edges[edge].Curve;
         var form = FormFor(edge);
         var pull = EdgePull.Published(Piece, Pinned, edge);
-        var tolerance = Tolerance(edge, pull.Stretch);
+        var between = BetweenStitches(edge, pull.Stretch);
+        var tolerance = Math.Max(LeastShare * Settings.Scallop.Millimetres, Settings.Scallop.Millimetres - between);
         if (stitches.IsOwnMirror)
             lengths = Palindrome(lengths);
         var reaches = Reaches(lengths, stitches);
@@ -62,28 +63,30 @@ public sealed record WirePlanner(Piece Piece, Outline Pinned, PinSettings Settin
         marks ??= [0, .. pins(wanted.Where(w => w > Contact && w < curve.Length - Contact)), curve.Length];
         var ifSoft = new WireSpacing([soft], stitches, tolerance, pinSpacingMm).Marks(reaches, wanted)?.Count ?? marks.Count;
         return new(
-            edge, form, lengths, reaches, marks, Math.Min(ifSoft, marks.Count), pull, tolerance, [.. reaches.Select(r => (Worst(stiff, r), Worst(soft, r)))], isLimp, WireBend.Tightest(curve));
+            edge, form, lengths, reaches, marks, Math.Min(ifSoft, marks.Count), pull, tolerance, between, [.. reaches.Select(r => (Worst(stiff, r), Worst(soft, r)))], isLimp, WireBend.Tightest(curve));
 
         WireSag Sag(double load) => new(curve, form.BendingStiffness, load);
         double Worst(WireSag sag, (double From, double To) reach) => sag.Worst([.. marks.Where(m => m >= reach.From - Contact && m <= reach.To + Contact)]).MaxBy(Math.Abs);
     }
 
-    /// <summary>What is left of the scallop once the cloth dips between the stitches on the wire.</summary>
-    private double Tolerance(int edge, double stretch)
+    /// <summary>How far the cloth dips between the stitches on the wire.</summary>
+    private double BetweenStitches(int edge, double stretch)
     {
-        var scallop = Settings.Scallop.Millimetres;
         if (Wires.Every == 1)
-            return scallop;
+            return 0;
         var stitch = EdgePlans.StitchWidth(Piece, edge, Pinned.Edges[edge].Curve.Length) ?? PinSettings.StitchUnsaid.Millimetres;
-        return Math.Max(LeastShare * scallop, scallop - ScallopEstimate.MayDip(stretch, Wires.Every * stitch, stitch));
+        return ScallopEstimate.MayDip(stretch, Wires.Every * stitch, stitch);
     }
 
-    /// <summary>Where each wire enters and leaves: what they are longer than needed stands out at both ends.</summary>
+    /// <summary>Where each wire enters and leaves: what they are longer than needed goes into the overlaps, and what is too much for these stands out at both ends.</summary>
     private List<(double From, double To)> Reaches(IReadOnlyList<(double LengthMm, bool Owned)> lengths, RunStitches stitches)
     {
         var length = stitches.Run.Length;
-        var overlap = WireRack.Beside(Wires.Overlap.Millimetres, lengths.Min(l => l.LengthMm));
-        var at = (length - lengths.Sum(l => l.LengthMm) + ((lengths.Count - 1) * overlap)) / 2;
+        var (shortest, total) = (lengths.Min(l => l.LengthMm), lengths.Sum(l => l.LengthMm));
+        var overlap = WireRack.Beside(Wires.Overlap.Millimetres, shortest);
+        if (lengths.Count > 1)
+            overlap = Math.Max(overlap, WireRack.Beside((total - length - (2 * WireSettings.StandsOut.Millimetres)) / (lengths.Count - 1), shortest));
+        var at = (length - total + ((lengths.Count - 1) * overlap)) / 2;
         List<(double From, double To)> reaches = [];
         foreach (var (mm, _) in lengths)
         {

@@ -1,5 +1,3 @@
-using BlockingTemplates.Engine.Shapes;
-
 namespace BlockingTemplates.Engine.Pins.Wires;
 
 /// <summary>Marks that hold the wires of one edge: as few as keep every wire within the tolerance.</summary>
@@ -63,7 +61,7 @@ public sealed record WireSpacing(IReadOnlyList<WireSag> Sags, RunStitches Stitch
         return worst;
     }
 
-    private List<double> Limits(IEnumerable<double> wanted)
+    private static List<double> Limits(IEnumerable<double> wanted)
     {
         List<double> limits = [];
         foreach (var at in wanted.Order())

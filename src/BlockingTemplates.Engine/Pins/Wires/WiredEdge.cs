@@ -9,6 +9,7 @@ namespace BlockingTemplates.Engine.Pins.Wires;
 /// <param name="MarksIfSoft">How many marks the softest cloth of the range would ask for, both corners included.</param>
 /// <param name="Pull">The cloth's pull on the edge.</param>
 /// <param name="ToleranceMm">How far the wire may lie from the edge: the scallop less what the cloth dips between the stitches on the wire.</param>
+/// <param name="DipBetweenStitchesMm">How far the cloth dips between the stitches on the wire; 0 where it goes through every one.</param>
 /// <param name="SagMm">Greatest sag of each wire under the greatest and the least pull.</param>
 /// <param name="IsLimp">Whether the wire is too limp to save any pin.</param>
 /// <param name="Tightest">Where the edge turns tightest.</param>
@@ -21,12 +22,16 @@ public sealed record WiredEdge(
     int MarksIfSoft,
     EdgePull Pull,
     double ToleranceMm,
+    double DipBetweenStitchesMm,
     IReadOnlyList<(double Most, double Least)> SagMm,
     bool IsLimp,
     WireBend Tightest)
 {
     /// <summary>Whether the wire can follow the edge and come back straight.</summary>
     public bool Follows => Tightest.RadiusMm >= Form.TightestRadiusMm;
+
+    /// <summary>By how much the edge may dip at most: the wire under the greatest pull, and the cloth between the stitches on it.</summary>
+    public double MayDipMm => SagMm.Max(s => Math.Max(Math.Abs(s.Most), Math.Abs(s.Least))) + DipBetweenStitchesMm;
 
     /// <summary>The same wires on the edge that mirrors this one.</summary>
     /// <param name="edge">Index of that edge.</param>
