@@ -1,5 +1,6 @@
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Projects;
 
@@ -13,7 +14,10 @@ internal sealed record PlannedProject(Plan? Plan, Findings Findings)
     /// <summary>Reads and plans a project file.</summary>
     /// <param name="text">The file.</param>
     /// <param name="change">Changes what was read by what the command line says; null answers that it cannot.</param>
-    public static PlannedProject Of(ProjectText text, Func<Project, Findings, Project>? change = null)
+    /// <param name="progress">Told how far the cloth is.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    public static PlannedProject Of(
+        ProjectText text, Func<Project, Findings, Project>? change = null, IProgress<ComputingStep>? progress = null, CancellationToken cancellation = default)
     {
         var reading = text.Read();
         var findings = new Findings(reading.Project?.Units ?? LengthUnit.Millimetres);
@@ -21,7 +25,8 @@ internal sealed record PlannedProject(Plan? Plan, Findings Findings)
         if (reading.Project is not { } project)
             return new(null, findings);
         var asked = change is null ? project : change(project, findings);
-        var plan = Planner.Plan(asked, NumberPicture.Style, findings);
+        using var time = asked.TimeLimit is { } limit ? new CancellationTokenSource(limit) : new CancellationTokenSource();
+        var plan = Planner.Plan(asked, NumberPicture.Style, findings, new() { Progress = progress, Cancellation = cancellation, TimeIsUp = time.Token });
         var located = reading.Lines.WithLines(findings);
         return new(plan is null ? null : plan with { Notes = located.Notes }, located);
     }

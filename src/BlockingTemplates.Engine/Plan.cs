@@ -2,6 +2,7 @@ using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
@@ -30,6 +31,9 @@ public sealed record Plan(
 
     /// <summary>The ways of holding each edge side by side.</summary>
     public IReadOnlyList<EdgeAdvice> Advice { get; init; } = [];
+
+    /// <summary>What the cloth does between and at the pins, or null where it was not computed.</summary>
+    public ClothPlan? Cloth { get; init; }
 
     /// <summary>The finished outline where it lies inside the pinned one: turned as that is, and what it springs back to about its anchor.</summary>
     public Outline FinishedInFrame

@@ -3,6 +3,7 @@ using BlockingTemplates.Engine.Mats;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Sheets;
 
@@ -15,7 +16,8 @@ public static class Planner
     /// <param name="project">What the maker asked for.</param>
     /// <param name="style">How numbers are set on the guide.</param>
     /// <param name="findings">Takes problems and notes; those of reading may stand in it already.</param>
-    public static Plan? Plan(Project project, NumberStyle style, Findings findings)
+    /// <param name="computation">How much of the cloth is computed, who is told, what ends it; everything unless given.</param>
+    public static Plan? Plan(Project project, NumberStyle style, Findings findings, Computation? computation = null)
     {
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(findings);
@@ -24,13 +26,17 @@ public static class Planner
         if (PieceMaker.Make(request, findings) is not { } measured)
             return null;
         var piece = DampPiece.Of(measured, findings);
-        if (PinPlanner.Plan(piece, project.Pins, findings) is not { } pins)
+        if (PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
             return null;
+        var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings) : null;
+        pins = study?.Pins ?? pins;
+        PinPlanner.AddNotes(pins, piece, project.Pins, findings);
         Supplies.AddNotes(pins, project.Pins, findings);
         SettingNotes(project, findings);
         var field = MatField.Plan(pins, project.Mats, units: project.Units);
         foreach (var note in field.Notes)
             findings.Note(note.Place, note.What, note.Do);
+        var cloth = study?.Settle(field.Pins, findings);
         List<Guide> guides = [];
         foreach (var paper in project.Sheets.Papers)
         {
@@ -43,6 +49,7 @@ public static class Planner
         var plot = PlotPlanner.Plan(field.Pins, project.Sheets.Use, style, findings);
         return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes)
         {
+            Cloth = cloth,
             Supplies = Supplies.Of(field.Pins, project.Pins),
             Advice = EdgeAdvisor.Of(field.Pins, piece, project.Pins),
         };

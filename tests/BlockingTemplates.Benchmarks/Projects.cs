@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Fabrics;
 using System.Globalization;
 using System.Text;
 using BlockingTemplates.Drawing.Guides;
@@ -24,7 +25,7 @@ internal static class Projects
     public static Plan Planned(string text)
     {
         var project = Read(text);
-        return Planner.Plan(project, NumberPicture.Style, new Findings(project.Units)) ?? throw new InvalidOperationException("No plan.");
+        return Planner.Plan(project, NumberPicture.Style, new Findings(project.Units), Computation.GeometryOnly) ?? throw new InvalidOperationException("No plan.");
     }
 
     public static Project Demo()

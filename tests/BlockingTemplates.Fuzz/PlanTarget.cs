@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Fabrics;
 using System.Runtime.CompilerServices;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
@@ -18,7 +19,7 @@ internal static class PlanTarget
         if (reading.Project is not { } project || !reading.Findings.IsClean)
             return;
         var findings = new Findings(project.Units);
-        if (Planner.Plan(project, NumberPicture.Style, findings) is null == findings.IsClean)
+        if (Planner.Plan(project, NumberPicture.Style, findings, Computation.GeometryOnly) is null == findings.IsClean)
             throw new InvalidOperationException("Neither a plan nor a problem, or both.");
     }
 }

@@ -10,11 +10,14 @@ internal static class CheckCommand
         var file = new Argument<string>("FILE") { Description = "The project file." };
         file.Validators.Add(FileWords.RefuseOptions);
         var command = new Command("check", "Reads a project file and plans it, writes nothing, and lists every problem and note.") { file };
-        command.SetAction(parsed =>
+        command.SetAction((parsed, cancellation) =>
         {
-            var planned = PlannedProject.Of(ProjectText.Load(parsed.GetRequiredValue(file)));
+            var text = ProjectText.Load(parsed.GetRequiredValue(file));
+            using var progress = ProgressLine.On(error);
+            var planned = PlannedProject.Of(text, null, progress, cancellation);
+            progress?.Dispose();
             Listing.Write(planned.Findings, output);
-            return planned.Plan is null ? ExitCodes.Problems : ExitCodes.Done;
+            return Task.FromResult(planned.Plan is null ? ExitCodes.Problems : ExitCodes.Done);
         });
         return command;
     }

@@ -13,7 +13,9 @@ internal static class PacketRun
         try
         {
             var text = load();
-            var planned = PlannedProject.Of(text, (project, _) => Measured(project, wish.Measured));
+            using var progress = ProgressLine.On(error);
+            var planned = PlannedProject.Of(text, (project, _) => Measured(project, wish.Measured), progress, cancellation);
+            progress?.Dispose();
             if (planned.Plan is not { } plan)
             {
                 Listing.Write(planned.Findings, output);

@@ -5,7 +5,8 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// <summary>The affine map that brings points nearest to their marks; a rigid one in directions the points leave open.</summary>
 internal static class EvenShape
 {
-    private const double Ridge = 1e-9;
+    /// <summary>How far, as a share of their spread, points must lie off one line to tell how the cloth is stretched across it.</summary>
+    private const double Ridge = 3e-3;
 
     /// <summary>The map with the least sum of squared distances.</summary>
     internal static Affine Fit(IReadOnlyList<(Point From, Point To)> pairs)

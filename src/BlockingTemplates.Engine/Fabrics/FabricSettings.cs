@@ -20,6 +20,12 @@ public sealed record FabricSettings(
     /// <summary>How the cloth changes from dry to wet, or null if not said.</summary>
     public WetChange? WetChange { get; init; }
 
+    /// <summary>A swatch measured before and after blocking, or null.</summary>
+    public Swatch? Swatch { get; init; }
+
+    /// <summary>Three damp strips pulled by a weight, such as cloth can have, or null.</summary>
+    public StripTest? Strips { get; init; }
+
     /// <summary>Nothing said.</summary>
     public static FabricSettings Unsaid { get; } = new(null, null, 0, null, null, default);
 }

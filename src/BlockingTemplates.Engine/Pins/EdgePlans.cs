@@ -44,12 +44,13 @@ public static class EdgePlans
         ArgumentNullException.ThrowIfNull(piece);
         return [.. plan.Edges.Select((e, i) => e with
         {
-            SpacingMm = e.Treatment.Hold == Holding.Wire ? WidestGap(plan, i) : plan.Rule.OnEdge(i),
+            SpacingMm = plan.Profile is null && e.Treatment.Hold != Holding.Wire ? plan.Rule.OnEdge(i) : WidestGap(plan, i),
             SpacingRule = e.Treatment.Hold == Holding.None ? "no pins between its corners"
                 : e.Treatment.Hold == Holding.Wire ? "a wire, held where it would dip too far"
                 : e.Treatment.Hold == Holding.Comb ? "combs, with gaps as between pins"
+                : plan.Profile is not null ? "as the cloth needs"
                 : e.Stretch < -ReadingOfATape ? "half spacing: the edge must shrink" : "full spacing, half of it near corners",
-            MayDipMm = MayDip(plan, piece, i),
+            MayDipMm = plan.Profile is null ? MayDip(plan, piece, i) : null,
         })];
     }
 
@@ -66,7 +67,7 @@ public static class EdgePlans
                 continue;
             if (stretch < -ReadingOfATape)
             {
-                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge must shrink by {-100 * stretch:0.0} %: from {findings.Say(edge.UnblockedMm!.Value)} to {findings.Say(edge.PinnedMm)}. {PinsOnShrinking(edge, plan.Rule)}"), "Ease it in evenly between the pins; if it still ruffles, plan a longer edge or work fewer stitches there.");
+                findings.Note($"edge {edge.Name}", Text($"The {edge.Name} edge must shrink by {-100 * stretch:0.0} %: from {findings.Say(edge.UnblockedMm!.Value)} to {findings.Say(edge.PinnedMm)}. {PinsOnShrinking(edge, plan)}"), "Ease it in evenly between the pins; if it still ruffles, plan a longer edge or work fewer stitches there.");
             }
             else if (piece.Fabric.Kind is { } kind && stretch > HabitualStretch.Most(kind))
             {
@@ -78,9 +79,10 @@ public static class EdgePlans
             findings.Note("pins.spacing", Text($"The spacing asked for, {findings.Say(spacing.Millimetres)}, lies outside \"minSpacing\" and \"maxSpacing\". Your spacing is kept."), "Change it, or the limits, if that was not meant.");
     }
 
-    private static string PinsOnShrinking(EdgePlan edge, SpacingRule rule) =>
+    private static string PinsOnShrinking(EdgePlan edge, PinPlan plan) =>
         edge.Treatment.Hold == Holding.None ? "Nothing holds it between its corners."
-        : rule.HalfMm == rule.FullMm / 2 ? "Its pins stand at half the spacing."
+        : plan.Profile is not null ? "Its pins stand as the cloth needs them."
+        : plan.Rule.HalfMm == plan.Rule.FullMm / 2 ? "Its pins stand at half the spacing."
         : "Its pins stand as close as \"minSpacing\" allows.";
 
     /// <summary>Width of one stitch or row along a pinned edge, in millimetres, or null if not known.</summary>
@@ -90,13 +92,17 @@ public static class EdgePlans
     {
         if (piece.Edges[edge].Count is { } count)
             return pinnedMm / count;
-        if (unblockedMm is not { } length || piece.Fabric is not { Stitch: var (along, across) } fabric)
+        return unblockedMm is { } length && StitchSaid(piece.Fabric, piece.Unblocked!.Edges[edge].Curve) is { } stitch ? stitch * pinnedMm / length : null;
+    }
+
+    /// <summary>Unblocked width of a stitch along an edge as said of the cloth, in millimetres, along or across the rows, whichever the edge runs nearer to; null if not said.</summary>
+    internal static double? StitchSaid(FabricSettings fabric, EdgeCurve unblocked)
+    {
+        if (fabric.Stitch is not var (along, across))
             return null;
-        var curve = piece.Unblocked!.Edges[edge].Curve;
-        var chord = (curve.End - curve.Start).Unit;
+        var chord = (unblocked.End - unblocked.Start).Unit;
         var rows = Vector.AtAngle(fabric.GrainDegrees * Math.PI / 180);
-        var width = Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across;
-        return width.Millimetres * pinnedMm / length;
+        return (Math.Abs(chord.Dot(rows)) >= Math.Abs(chord.Cross(rows)) ? along : across).Millimetres;
     }
 
     private static double? MayDip(PinPlan plan, Piece piece, int index)

@@ -11,6 +11,8 @@ public sealed class MarkPlacer
     private readonly IReadOnlyList<EdgeTreatment> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
+    private readonly SpacingProfile? _profile;
+    private readonly Func<int, int> _fewer;
     private readonly EdgeHolds? _holds;
     private readonly HashSet<(int Edge, double Fraction)> _forced = [];
 
@@ -20,11 +22,22 @@ public sealed class MarkPlacer
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
+    /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
     /// <param name="holds">Wires and combs of the edges that are held by them; null: single pins in their stead.</param>
-    public MarkPlacer(Outline pinned, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, EdgeHolds? holds = null)
+    public MarkPlacer(
+        Outline pinned,
+        IReadOnlyList<EdgeTreatment> edges,
+        SpacingRule rule,
+        MirrorPairing? mirror,
+        Anchor anchor,
+        SpacingProfile? profile = null,
+        Func<int, int>? fewer = null,
+        EdgeHolds? holds = null)
     {
         _holds = holds;
         ArgumentNullException.ThrowIfNull(anchor);
+        (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
         if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
             return;
@@ -62,7 +75,9 @@ public sealed class MarkPlacer
         double[] forced = [.. _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>()];
         return _holds?.Inside(new(run, _edges, partner == run), forced, Pins, partner?.Edges[0]) ?? Pins(forced).Select(p => new HeldPlace(p, PinKind.Pin));
 
-        IReadOnlyList<double> Pins(IEnumerable<double> at) => new EvenSpacing(run, _edges, _rule, at, partner == run).Places();
+        IReadOnlyList<double> Pins(IEnumerable<double> at) => _profile is { } profile
+            ? new StitchSpread(run, _edges, profile, at, partner == run, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, at, partner == run).Places();
     }
 
     private EdgePoint PointOf(EdgeRun run, HeldPlace held)

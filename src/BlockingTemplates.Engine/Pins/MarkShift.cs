@@ -29,7 +29,7 @@ public static class MarkShift
         }
 
         var next = plan with { Marks = marks };
-        return KeepsRule(plan, next) ? next : null;
+        return KeepsSpacing(plan, next) ? next : null;
     }
 
     private static Mark? MovedMark(PinPlan plan, Mark mark, int stitches)
@@ -43,7 +43,7 @@ public static class MarkShift
     }
 
     /// <summary>Whether the marks still stand in the same order and every gap that changed keeps the rule.</summary>
-    private static bool KeepsRule(PinPlan before, PinPlan after)
+    private static bool KeepsSpacing(PinPlan before, PinPlan after)
     {
         int[] ring = [.. before.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction).Select(m => m.Number - 1)];
         var starts = new double[after.Edges.Count + 1];
@@ -56,13 +56,18 @@ public static class MarkShift
                 continue;
             var a = Position(after.Marks[from]);
             var gap = Position(after.Marks[to]) + (i + 1 == ring.Length ? starts[^1] : 0) - a;
-            var middle = (a + (gap / 2)) % starts[^1];
-            var edge = Math.Min(Array.FindLastIndex(starts, s => s <= middle), after.Edges.Count - 1);
-            if (gap < Contact || gap > after.Rule.At(edge, (middle - starts[edge]) / after.Edges[edge].PinnedMm) + Contact)
+            if (gap < Contact || !(after.Profile is { } profile ? profile.Holds(a, a + gap) : KeepsRule(a, gap)))
                 return false;
         }
 
         return true;
+        bool KeepsRule(double from, double gap)
+        {
+            var middle = (from + (gap / 2)) % starts[^1];
+            var edge = Math.Min(Array.FindLastIndex(starts, s => s <= middle), after.Edges.Count - 1);
+            return gap <= after.Rule.At(edge, (middle - starts[edge]) / after.Edges[edge].PinnedMm) + Contact;
+        }
+
         double Position(Mark m) => starts[m.Edge] + (m.Fraction * after.Edges[m.Edge].PinnedMm);
     }
 }

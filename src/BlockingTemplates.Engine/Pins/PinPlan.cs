@@ -21,6 +21,12 @@ public sealed record PinPlan
     /// <summary>The rule the gaps keep.</summary>
     public required SpacingRule Rule { get; init; }
 
+    /// <summary>How the maker wants the edge held.</summary>
+    public PinSettings Settings { get; init; } = PinSettings.Default;
+
+    /// <summary>How wide gaps may be by the cloth, or null where the rule alone decides.</summary>
+    public SpacingProfile? Profile { get; init; }
+
     /// <summary>What is planned for each edge, in the outline's order.</summary>
     public required IReadOnlyList<EdgePlan> Edges { get; init; }
 

@@ -10,8 +10,25 @@ public static class PinPlanner
 {
     private static readonly Length SpacingUnsaid = PinSettings.UsualSpacing;
 
-    /// <summary>The plan, or null after adding a problem; notes on edges are added too.</summary>
+    /// <summary>The plan by the spacing setting, or null after adding a problem; notes on edges are added too.</summary>
     public static PinPlan? Plan(Piece piece, PinSettings settings, Findings findings)
+    {
+        if (Placed(piece, settings, findings) is not { } plan)
+            return null;
+        AddNotes(plan, piece, settings, findings);
+        return plan;
+    }
+
+    /// <summary>Adds the notes on edges, on what holds them, and on a piece that was measured dry.</summary>
+    public static void AddNotes(PinPlan plan, Piece piece, PinSettings settings, Findings findings)
+    {
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        HoldNotes.Add(plan, piece, settings, findings);
+        DryAndDamp.AddNote(plan, piece, findings);
+    }
+
+    /// <summary>The plan by the spacing setting, or null after adding a problem.</summary>
+    public static PinPlan? Placed(Piece piece, PinSettings settings, Findings findings)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -30,7 +47,7 @@ public static class PinPlanner
         var edges = EdgePlans.Of(piece, pinned, spacing);
         var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
         var holds = new EdgeHolds(piece, pinned, settings, rule, mirror);
-        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor, holds).Place();
+        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor, holds: holds).Place();
         var plan = new PinPlan
         {
             Pinned = pinned,
@@ -38,16 +55,34 @@ public static class PinPlanner
             Anchor = anchor,
             Mirror = mirror,
             Rule = rule,
+            Settings = settings,
             Edges = edges,
             Marks = Numbered(places, piece, pinned, layLine, anchor, settings.Combs.Prongs),
             Wires = WiresOf(holds, piece, settings),
             Wired = [.. holds.Wired],
         };
-        plan = plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
-        EdgePlans.AddNotes(plan, piece, settings, findings);
-        HoldNotes.Add(plan, piece, settings, findings);
-        DryAndDamp.AddNote(plan, piece, findings);
-        return plan;
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
+    /// <param name="plan">A plan of the piece.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="profile">How wide gaps may be.</param>
+    /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile profile, Func<int, int>? fewer = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var holds = new EdgeHolds(piece, plan.Pinned, plan.Settings, plan.Rule, plan.Mirror);
+        var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer, holds).Place();
+        plan = plan with
+        {
+            Profile = profile,
+            Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
+            Wires = WiresOf(holds, piece, plan.Settings),
+            Wired = [.. holds.Wired],
+        };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
     private static Length Capped(PinSettings settings) =>

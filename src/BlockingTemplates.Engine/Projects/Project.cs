@@ -55,6 +55,9 @@ public sealed record Project
     /// <summary>The maker's own text for the cover, lines apart by \n; empty if not said.</summary>
     public string Notes { get; init; } = "";
 
+    /// <summary>Time after which the computation of the cloth ends with the best so far, or null for none.</summary>
+    public TimeSpan? TimeLimit { get; init; }
+
     /// <summary>What was said of an edge, or that nothing was.</summary>
     public EdgeTreatment Treatment(string edge) => Edges.GetValueOrDefault(edge, EdgeTreatment.Unsaid);
 }

@@ -58,8 +58,8 @@ internal sealed record ProjectFile
     [Description("Reserved for a part that has not arrived yet: several sizes.")]
     public JsonElement? Sizes { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: a limit to the computing time.")]
-    public JsonElement? TimeLimit { get; init; }
+    [Description("Seconds after which the computation of the cloth ends with the best found so far; none unless said."), Range(Limits.LeastSeconds, Limits.MostSeconds)]
+    public double? TimeLimit { get; init; }
 }
 
 internal sealed record FabricSection
@@ -82,14 +82,56 @@ internal sealed record FabricSection
     [Description("Pinned length / length after unpinning - 1, as a fraction.")]
     public SpringBackValue? SpringBack { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: a swatch.")]
-    public JsonElement? Swatch { get; init; }
+    [Description("A swatch measured before and after blocking.")]
+    public SwatchSection? Swatch { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: stretched strips.")]
-    public JsonElement? Strips { get; init; }
+    [Description("Three damp strips pulled by one weight: along the rows, across them, and slanted by 45 degrees.")]
+    public StripsSection? Strips { get; init; }
 
     [Description("Wet length / dry length - 1, as a fraction: negative where the cloth closes up. Used where the piece was measured dry.")]
     public WetChangeValue? WetChange { get; init; }
+}
+
+internal sealed record SwatchSection
+{
+    [Description("As it came off the needles or hook: [along, across] the rows.")]
+    public LengthPair? Before { get; init; }
+
+    [Description("Once dry and unpinned: [along, across] the rows.")]
+    public LengthPair? After { get; init; }
+
+    [Description("While pinned, if that was measured: [along, across] the rows.")]
+    public LengthPair? Pinned { get; init; }
+}
+
+internal sealed record StripsSection
+{
+    [Description("Width of each strip without the weight.")]
+    public LengthValue? Width { get; init; }
+
+    [Description("The weight in grams, clip and all."), Range(Limits.LeastGrams, Limits.MostGrams)]
+    public double? Weight { get; init; }
+
+    [Description("How far off a reading of the tape may be; 1 mm unless said.")]
+    public LengthValue? Reading { get; init; }
+
+    [Description("The strip along the rows.")]
+    public StripSection? Along { get; init; }
+
+    [Description("The strip across the rows.")]
+    public StripSection? Across { get; init; }
+
+    [Description("The strip at 45 degrees to the rows.")]
+    public StripSection? Slanted { get; init; }
+}
+
+internal sealed record StripSection
+{
+    [Description("Length between two marks: [without, with] the weight.")]
+    public LengthPair? Length { get; init; }
+
+    [Description("Width half-way with the weight; needed of the strip along the rows.")]
+    public LengthValue? Width { get; init; }
 }
 
 internal sealed record SpringBackSection

@@ -68,6 +68,7 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
         var sheets = new SheetsReader(paper, paperNames, reading).Read(section["sheets"]);
         var set = FabricReader.Set(section["set"], reading);
         var notes = reading.Text(section["notes"], Limits.LongestNotes, severalLines: true) ?? "";
+        var timeLimit = reading.Number(section["timeLimit"], Limits.LeastSeconds, Limits.MostSeconds);
         return piece is null ? null : new Project
         {
             Title = title,
@@ -85,6 +86,7 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
             Sheets = sheets,
             Set = set,
             Notes = notes,
+            TimeLimit = timeLimit is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
         };
     }
 }

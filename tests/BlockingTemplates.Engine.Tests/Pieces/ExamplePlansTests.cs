@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Fabrics;
 using System.Collections.Concurrent;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
@@ -27,7 +28,7 @@ public class ExamplePlansTests
     private static Plan Planned(Project project)
     {
         var findings = new Findings(project.Units);
-        var plan = Planner.Plan(project, Style, findings);
+        var plan = Planner.Plan(project, Style, findings, Computation.GeometryOnly);
         Assert.Empty(findings.Problems);
         return plan!;
     }

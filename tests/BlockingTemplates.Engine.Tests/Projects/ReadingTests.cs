@@ -136,10 +136,7 @@ public class ReadingTests
         Reading.IsSingle(Reading.Triangle(", " + more), path, what, "Write");
 
     [Theory]
-    [InlineData("\"fabric\": { \"swatch\": { \"before\": 10 } }", "fabric.swatch")]
-    [InlineData("\"fabric\": { \"strips\": [1] }", "fabric.strips")]
     [InlineData("\"sizes\": [\"S\"]", "sizes")]
-    [InlineData("\"timeLimit\": 10", "timeLimit")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {

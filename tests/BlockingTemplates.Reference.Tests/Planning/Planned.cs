@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Text;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects;
@@ -23,6 +24,14 @@ internal static class Planned
     public static Plan Example(string name) =>
         Plans.GetOrAdd(name, n => new(() => Of(Repository.Example(n)))).Value;
 
+    // With the cloth, its soft and stiff end left out.
+    public static Plan WithCloth(string text, Func<Project, Project>? change = null)
+    {
+        var (plan, findings) = Try(text, change, new() { WithEnds = false });
+        Assert.Empty(findings.Problems);
+        return plan!;
+    }
+
     public static Plan Of(string text, Func<Project, Project>? change = null)
     {
         var (plan, findings) = Try(text, change);
@@ -30,7 +39,8 @@ internal static class Planned
         return plan!;
     }
 
-    public static (Plan? Plan, Findings Findings) Try(string text, Func<Project, Project>? change = null)
+    // By geometry alone unless a computation is given.
+    public static (Plan? Plan, Findings Findings) Try(string text, Func<Project, Project>? change = null, Computation? computation = null)
     {
         var reader = new ProjectReader(PieceKinds.All, PaperCatalogue.Find, [.. PaperCatalogue.All.Select(p => p.Name)]);
         var reading = reader.Read(Encoding.UTF8.GetBytes(text));
@@ -38,7 +48,7 @@ internal static class Planned
         findings.AddAll(reading.Findings);
         if (reading.Project is not { } project)
             return (null, findings);
-        return (Planner.Plan(change is null ? project : change(project), NumberPicture.Style, findings), findings);
+        return (Planner.Plan(change is null ? project : change(project), NumberPicture.Style, findings, computation ?? Computation.GeometryOnly), findings);
     }
 
     // A project asked to be printed otherwise than its file says.

@@ -18,6 +18,8 @@ internal static class FabricReader
             reading.Word<Dampness>(section["measured"]),
             Pair(section["springBack"], "the spring-back", Limits.LeastSpringBack, Limits.MostSpringBack, "0.03", reading) is var (along, across) ? new(along, across) : default)
         {
+            Swatch = SwatchReader.Read(section["swatch"], reading),
+            Strips = StripsReader.Read(section["strips"], reading),
             WetChange = Pair(section["wetChange"], "the change when wet", Limits.LeastWetChange, Limits.MostWetChange, "-0.05", reading) is var (wetAlong, wetAcross) ? new(wetAlong, wetAcross) : null,
         };
     }

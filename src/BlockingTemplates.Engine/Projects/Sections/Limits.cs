@@ -14,6 +14,8 @@ internal static class Limits
     public const int MostPoints = 10_000;
     public const int MostPapers = 20;
     public const int MostCounted = 100_000;
+    public const double LeastSeconds = 0.1;
+    public const double MostSeconds = 3600;
     public const double MostGrain = 360;
     public const double LeastSpringBack = -0.3;
     public const double MostSpringBack = 0.5;
@@ -23,6 +25,12 @@ internal static class Limits
     public const int MostSkipped = 50;
     public const int FewestProngs = 2;
     public const int MostProngs = 100;
+    public const double LeastGrams = 0.5;
+    public const double MostGrams = 20_000;
+
+    /// <summary>The least and the most that a swatch's length after blocking is of the length before.</summary>
+    public const double LeastSwatchGrowth = 0.5;
+    public const double MostSwatchGrowth = 4;
 
     /// <summary>A finished size, a side, a tape along an edge, a diagonal.</summary>
     public static readonly LengthRange Size = new(Centimetres(1), Centimetres(2000));
@@ -34,6 +42,10 @@ internal static class Limits
     public static readonly LengthRange Station = new(Length.Zero, Centimetres(2000));
 
     public static readonly LengthRange Stitch = new(Centimetres(0.02), Centimetres(20));
+    public static readonly LengthRange Swatch = new(Centimetres(1), Centimetres(200));
+    public static readonly LengthRange StripLength = new(Centimetres(3), Centimetres(200));
+    public static readonly LengthRange StripWidth = new(Centimetres(0.3), Centimetres(50));
+    public static readonly LengthRange TapeReading = new(Centimetres(0.005), Centimetres(1));
     public static readonly LengthRange Scallop = new(Centimetres(0.01), Centimetres(5));
     public static readonly LengthRange Spacing = new(Centimetres(0.3), Centimetres(100));
     public static readonly LengthRange Mat = new(Centimetres(5), Centimetres(300));

@@ -7,11 +7,8 @@ internal static class NotYetArrived
 {
     private static readonly Waiting[] All =
     [
-        new("fabric.swatch", null, "the swatch", "Judge the stretch yourself from the edges' figures."),
-        new("fabric.strips", null, "the stretched strips", "Judge the stretch yourself from the edges' figures."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
         new("sizes", null, "several sizes in one file", "Make a project file for each size."),
-        new("timeLimit", null, "a limit to the computing time", "Nothing; no part of this version takes long."),
     ];
 
     /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>

@@ -1,0 +1,71 @@
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins.Settling;
+
+/// <summary>What the cloth does between and at the pins of a plan, in the plan's frame. Immutable.</summary>
+public sealed record ClothPlan
+{
+    /// <summary>What the cloth was taken to be.</summary>
+    public required ClothMaterial Material { get; init; }
+
+    /// <summary>Out-of-balance force over the cloth's forces where the search ended.</summary>
+    public required double Residual { get; init; }
+
+    /// <summary>Newton steps of the last search.</summary>
+    public required int Steps { get; init; }
+
+    /// <summary>Nodes of the mesh.</summary>
+    public required int Nodes { get; init; }
+
+    /// <summary>Smallest angle of the mesh, in degrees.</summary>
+    public required double SmallestAngleDegrees { get; init; }
+
+    /// <summary>Whether the cloth decided the spacing; false where the maker gave it.</summary>
+    public required bool DecidedSpacing { get; init; }
+
+    /// <summary>Whether the time was up before all was found: then this is the best so far.</summary>
+    public required bool IsBestSoFar { get; init; }
+
+    /// <summary>The gaps between neighbouring marks, once round.</summary>
+    public required IReadOnlyList<MarkGap> Gaps { get; init; }
+
+    /// <summary>How straight each edge lies, in the order of the edges; null for an edge without a gap of its own.</summary>
+    public required IReadOnlyList<EdgeHold?> Edges { get; init; }
+
+    /// <summary>Load of each pin once all are set, in the order of the marks' numbers, as a share of the largest; 0 to 1.</summary>
+    public required IReadOnlyList<double> LoadShares { get; init; }
+
+    /// <summary>The largest load, in newtons, where strips gave a stiffness; else null.</summary>
+    public required Spread? LargestLoadNewtons { get; init; }
+
+    /// <summary>The pulls in turn, in the order of the marks' numbers; shorter than the marks where the time was up.</summary>
+    public required IReadOnlyList<PullInTurn> InTurn { get; init; }
+
+    /// <summary>The anchors compared, the one taken first.</summary>
+    public required IReadOnlyList<AnchorTrial> Anchors { get; init; }
+
+    /// <summary>Stretch of the cloth.</summary>
+    public required StretchMap Stretch { get; init; }
+
+    /// <summary>Regions that stay slack, largest first.</summary>
+    public required IReadOnlyList<ClothRegion> Slack { get; init; }
+
+    /// <summary>Regions stretched beyond what the swatch took, largest first; none without a swatch.</summary>
+    public required IReadOnlyList<ClothRegion> Beyond { get; init; }
+
+    /// <summary>The line of the free edge, once round.</summary>
+    public required IReadOnlyList<Point> FreeEdge { get; init; }
+
+    /// <summary>Parts of the free edge, from mark to mark, that lie more than 1 mm off the pinned outline.</summary>
+    public required IReadOnlyList<IReadOnlyList<Point>> OffLine { get; init; }
+
+    /// <summary>The softest that the cloth may be, or null where it was not computed.</summary>
+    public ClothEnd? Soft { get; init; }
+
+    /// <summary>The stiffest that the cloth may be, or null where it was not computed.</summary>
+    public ClothEnd? Stiff { get; init; }
+
+    /// <summary>Worst scallop of a determined gap, without sign, in millimetres; null where no line is determined.</summary>
+    public double? WorstScallopMm => Gaps.Where(g => g.Determined != false).Select(g => (double?)Math.Abs(g.ScallopMm)).Max();
+}

@@ -1,0 +1,170 @@
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Shapes;
+
+namespace BlockingTemplates.Engine.Pins.Settling;
+
+/// <summary>Computes the cloth of one piece: first where it needs pins, then, on the pins as they stand on the mats, what it does.</summary>
+public sealed class ClothStudy
+{
+    private readonly Piece _piece;
+    private readonly PinSettings _settings;
+    private readonly SpacingLimits _limits;
+    private readonly Computation _computation;
+    private readonly ClothMaterial _material;
+    private readonly PinnedCloth _cloth;
+    private readonly IReadOnlyList<AnchorTrial> _anchors;
+    private readonly SettledPins _settled;
+
+    private ClothStudy(
+        Piece piece, PinSettings settings, Computation computation, ClothMaterial material, PinnedCloth cloth, IReadOnlyList<AnchorTrial> anchors, SettledPins settled)
+    {
+        (_piece, _settings, _computation, _material, _cloth, _anchors, _settled) = (piece, settings, computation, material, cloth, anchors, settled);
+        _limits = SpacingLimits.Of(settings);
+    }
+
+    /// <summary>The pins: where the cloth needs them, or, where the maker gave a spacing, by that.</summary>
+    public PinPlan Pins => _settled.Plan;
+
+    /// <summary>Studies a piece.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="settings">How it is pinned.</param>
+    /// <param name="pins">Its pins by the spacing setting.</param>
+    /// <param name="computation">How much is computed, who is told, what ends it.</param>
+    /// <param name="findings">Takes a note where the cloth did not come to rest.</param>
+    /// <returns>The study; null where the piece was not measured unblocked, no cloth is asked for, or none came to rest.</returns>
+    public static ClothStudy? Of(Piece piece, PinSettings settings, PinPlan pins, Computation computation, Findings findings)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(pins);
+        ArgumentNullException.ThrowIfNull(computation);
+        ArgumentNullException.ThrowIfNull(findings);
+        if (!computation.WithCloth || piece.Unblocked is null)
+            return null;
+        var material = ClothMaterials.Of(piece.Fabric);
+        computation.Tell("comparing where to start", 0);
+        IReadOnlyList<AnchorTrial> anchors = [];
+        PinnedCloth? cloth = null;
+        Parallel.Invoke(
+            new ParallelOptions { CancellationToken = computation.Cancellation },
+            () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
+            () => cloth = new(piece, material.Likely));
+        computation.Cancellation.ThrowIfCancellationRequested();
+        if (anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
+            pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
+        var settled = settings.Spacing is null
+            ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)
+            : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
+        if (settled is not null)
+            return new(piece, settings, computation, material, cloth!, anchors, settled);
+        ClothNotes.NotAtRest(computation, false, findings);
+        return null;
+    }
+
+    /// <summary>What the cloth does at the pins as they finally stand.</summary>
+    /// <param name="pins">The pins of this study, moved, turned, or shifted by a stitch.</param>
+    /// <param name="findings">Takes notes.</param>
+    /// <returns>The cloth's part of the plan, or null after a note where it did not come to rest.</returns>
+    public ClothPlan? Settle(PinPlan pins, Findings findings)
+    {
+        ArgumentNullException.ThrowIfNull(pins);
+        ArgumentNullException.ThrowIfNull(findings);
+        _computation.Tell("bringing the cloth to rest", 0);
+        var map = RigidFit.Lay(_settled.Plan.Pinned, pins.Pinned, null);
+        List<Point> start = [.. _settled.Rest.Places.Select(map.Map)];
+        var late = _computation.IsTimeUp;
+        SettledPins? settled = null;
+        List<PullInTurn>[] turns = [[], []];
+        var half = (pins.Marks.Count + 1) / 2;
+        var node = Math.Max(_piece.Unblocked!.Length / PinningInTurn.RimNodes, _cloth.StitchesMm.Min() / 2);
+        Parallel.Invoke(
+            new ParallelOptions { CancellationToken = _computation.Cancellation },
+            () =>
+            {
+                settled = _cloth.Settle(pins, start, _computation with { TimeIsUp = default });
+                turns[0] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), 1, half, _computation);
+            },
+            () => turns[1] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), half + 1, pins.Marks.Count, _computation));
+        if (settled is not { Rest.Converged: true })
+        {
+            ClothNotes.NotAtRest(_computation, true, findings);
+            return null;
+        }
+
+        var (soft, stiff) = _computation is { WithEnds: true, IsTimeUp: false } ? Ends(settled) : (null, null);
+        var plan = Told(settled, turns[0].Count == half ? [.. turns[0], .. turns[1]] : turns[0]) with { Soft = soft, Stiff = stiff };
+        ClothNotes.Add(plan, pins, _settings, _limits, findings);
+        return plan;
+    }
+
+    private ClothPlan Told(SettledPins settled, IReadOnlyList<PullInTurn> turns)
+    {
+        var (pins, rest) = (settled.Plan, settled.Rest);
+        Mark[] ring = [.. pins.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction)];
+        var loads = new double[ring.Length];
+        for (var i = 0; i < ring.Length; i++)
+            loads[ring[i].Number - 1] = rest.PinLoads[i].Length;
+        var most = loads.Max();
+        var stretch = StretchMap.Of(_cloth.Mesh, rest);
+        var rim = rest.Rim(_cloth.Mesh);
+        return new()
+        {
+            Material = _material,
+            Residual = rest.Residual,
+            Steps = rest.Steps,
+            Nodes = _cloth.Mesh.Nodes.Count,
+            SmallestAngleDegrees = rest.SmallestAngleDegrees,
+            DecidedSpacing = _settings.Spacing is null,
+            IsBestSoFar = _computation.IsTimeUp,
+            Gaps = settled.Gaps,
+            Edges = EdgeHold.Of(settled, _limits),
+            LoadShares = [.. loads.Select(l => most > 0 ? l / most : 0)],
+            LargestLoadNewtons = _material.NewtonsPerMetre is var (low, likely, high) ? new Spread(low * most / 1000, likely * most / 1000, high * most / 1000) : null,
+            InTurn = turns,
+            Anchors = _anchors,
+            Stretch = stretch,
+            Slack = ClothRegion.Slack(stretch),
+            Beyond = _material.Took is var (along, across) ? ClothRegion.Beyond(stretch, along, across) : [],
+            FreeEdge = rim,
+            OffLine = [.. settled.Gaps.Where(g => Math.Abs(g.ScallopMm) > 1).Select(g => Between(pins, rim, g))],
+        };
+    }
+
+    /// <summary>The free edge from mark to mark of a gap.</summary>
+    private List<Point> Between(PinPlan pins, IReadOnlyList<Point> rim, MarkGap gap)
+    {
+        var (from, to) = (Arc(pins.Marks[gap.From - 1]), Arc(pins.Marks[gap.To - 1]));
+        var length = _cloth.Mesh.RimLengthMm;
+        var wide = to > from ? to - from : to - from + length;
+        List<(double Along, Point At)> inside = [];
+        for (var i = 0; i < rim.Count; i++)
+        {
+            var along = _cloth.Mesh.Rim[i].ArcMm - from;
+            along = along < 0 ? along + length : along;
+            if (along <= wide)
+                inside.Add((along, rim[i]));
+        }
+
+        return [.. inside.OrderBy(p => p.Along).Select(p => p.At)];
+        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.Fraction);
+    }
+
+    private (ClothEnd? Soft, ClothEnd? Stiff) Ends(SettledPins settled)
+    {
+        _computation.Tell("trying the softest and the stiffest cloth", 0);
+        var ends = new ClothEnd?[2];
+        OrthotropicCloth[] cloths = [_material.Soft, _material.Stiff];
+        Parallel.For(0, 2, new() { MaxDegreeOfParallelism = 2, CancellationToken = _computation.Cancellation }, i =>
+        {
+            var cloth = new PinnedCloth(_cloth, cloths[i]);
+            var here = cloth.Settle(settled.Plan, settled.Rest.Places, _computation);
+            if (!here.Rest.Converged)
+                return;
+            var needed = _settings.Spacing is null ? new ClothSpacing(cloth, _piece, _limits, _computation with { Progress = null }).Find(settled.Plan) : null;
+            ends[i] = new(needed?.Plan.Marks.Count, here.Gaps.Where(g => g.Determined != false).Select(g => (double?)Math.Abs(g.ScallopMm)).Max());
+        });
+        return (ends[0], ends[1]);
+    }
+}
