@@ -33,7 +33,9 @@ public static class EdgeAdvisor
         {
             var edge = run.Edges[0];
             var stitches = new RunStitches(run, pinned, plan.Mirror?.Partner[edge] == edge);
-            IReadOnlyList<double> Pins(IEnumerable<double> forced) => new EvenSpacing(run, pinned, plan.Rule, forced, stitches.IsOwnMirror).Places();
+            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile
+                ? new StitchSpread(run, pinned, profile, forced, stitches.IsOwnMirror, 0).Places()
+                : new EvenSpacing(run, pinned, plan.Rule, forced, stitches.IsOwnMirror).Places();
             var single = new EdgeWay(Holding.Pins, Pins([]).Count, 0, [], true, settings.Owned is { } o ? plan.Marks.Count <= o : null);
             if (single.Pins < FewestPins)
                 continue;
@@ -48,7 +50,8 @@ public static class EdgeAdvisor
 
     private static EdgeWay Combs(PinPlan plan, PinSettings settings, RunStitches stitches, IReadOnlyList<double> pins)
     {
-        var spacing = new CombSpacing(plan.Pinned.Edges[stitches.Run.Edges[0]].Curve, stitches, plan.Rule, settings.Combs, settings.Scallop.Millimetres);
+        var edge = stitches.Run.Edges[0];
+        var spacing = new CombSpacing(plan.Pinned.Edges[edge].Curve, stitches, at => GapAt(plan, edge, at), settings.Combs, settings.Scallop.Millimetres);
         var places = spacing.Places(pins, []);
         var combs = places.Count(p => p.Kind == PinKind.Comb);
         return new(Holding.Comb, places.Count - combs, combs, [], combs > 0, settings.Combs.Owned is { } owned ? combs <= owned : null);
@@ -57,11 +60,14 @@ public static class EdgeAdvisor
     private static EdgeWay Wires(PinPlan plan, Piece piece, PinSettings settings, RunStitches stitches, Func<IEnumerable<double>, IReadOnlyList<double>> pins)
     {
         var edge = stitches.Run.Edges[0];
-        var planner = new WirePlanner(piece, plan.Pinned, settings);
-        var wired = planner.On(stitches, planner.Lengths(edge, new(settings.Wires), 1), [], pins, plan.Rule.OnEdge(edge));
+        var planner = new WirePlanner(piece, plan.Pinned, settings, plan.Pulls);
+        var wired = planner.On(stitches, planner.Lengths(edge, new(settings.Wires), 1), [], pins, GapAt(plan, edge, 0.5));
         bool? isOwned = settings.Wires.Owned is null ? null : wired.Lengths.All(l => l.Owned);
         return new(Holding.Wire, wired.Marks.Count - 2, 0, wired.Lengths, wired.Follows && !wired.IsLimp, isOwned) { PinsIfSoft = wired.MarksIfSoft - 2 };
     }
+
+    private static double GapAt(PinPlan plan, int edge, double fraction) =>
+        plan.Profile is { } profile ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
 
     private static (Holding, string) Suggested(EdgeWay pins, EdgeWay combs, EdgeWay wires, string edge)
     {

@@ -11,6 +11,7 @@ public sealed class EdgeHolds
 {
     private readonly WirePlanner _planner;
     private readonly SpacingRule _rule;
+    private readonly SpacingProfile? _profile;
     private readonly Dictionary<int, IReadOnlyList<(double LengthMm, bool Owned)>> _dealt = [];
     private readonly SortedDictionary<int, WiredEdge> _wired = [];
 
@@ -20,11 +21,14 @@ public sealed class EdgeHolds
     /// <param name="settings">How the maker wants it held.</param>
     /// <param name="rule">The spacing rule of single pins.</param>
     /// <param name="mirror">The symmetry that the marks keep, or null.</param>
-    public EdgeHolds(Piece piece, Outline pinned, PinSettings settings, SpacingRule rule, MirrorPairing? mirror)
+    /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
+    /// <param name="pulls">The pull on wired edges as computed, by edge, or null.</param>
+    public EdgeHolds(
+        Piece piece, Outline pinned, PinSettings settings, SpacingRule rule, MirrorPairing? mirror, SpacingProfile? profile = null, IReadOnlyDictionary<int, EdgePull>? pulls = null)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(pinned);
-        (_planner, _rule) = (new(piece, pinned, settings), rule);
+        (_planner, _rule, _profile) = (new(piece, pinned, settings, pulls), rule, profile);
         var rack = new WireRack(settings.Wires);
         foreach (var edge in Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].Hold == Holding.Wire).OrderByDescending(e => Math.Round(pinned.Edges[e].Curve.Length, 3)))
         {
@@ -52,7 +56,7 @@ public sealed class EdgeHolds
         switch (stitches.Edges[edge].Hold)
         {
             case Holding.Wire:
-                var wired = _planner.On(stitches, _dealt[edge], forced, pins, _rule.OnEdge(edge));
+                var wired = _planner.On(stitches, _dealt[edge], forced, pins, WidestGap(edge));
                 _wired[edge] = wired;
                 if (partner is { } other && other != edge)
                     _wired[other] = wired.Mirrored(other, stitches.Run.Length);
@@ -65,5 +69,11 @@ public sealed class EdgeHolds
     }
 
     private CombSpacing CombsOf(int edge, RunStitches stitches) =>
-        new(_planner.Pinned.Edges[edge].Curve, stitches, _rule, _planner.Settings.Combs, _planner.Settings.Scallop.Millimetres);
+        new(_planner.Pinned.Edges[edge].Curve, stitches, at => GapAt(edge, at), _planner.Settings.Combs, _planner.Settings.Scallop.Millimetres);
+
+    /// <summary>Widest gap between single pins about a place of an edge.</summary>
+    private double GapAt(int edge, double fraction) => _profile is { } profile ? profile.At(profile.ArcOf(edge, fraction)) : _rule.At(edge, fraction);
+
+    /// <summary>Widest gap between single pins along an edge.</summary>
+    private double WidestGap(int edge) => _profile is null ? _rule.OnEdge(edge) : Enumerable.Range(1, 19).Max(k => GapAt(edge, k / 20.0));
 }

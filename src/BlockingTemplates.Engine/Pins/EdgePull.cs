@@ -9,15 +9,22 @@ namespace BlockingTemplates.Engine.Pins;
 /// <param name="Most">With the stiffest.</param>
 /// <param name="Stretch">Stretch across the edge that it is taken from: 0.2 is 20 %.</param>
 /// <param name="IsMeasured">Whether that stretch is the piece's own; else the habitual one of the kind of cloth.</param>
-public readonly record struct EdgePull(double Least, double Most, double Stretch, bool IsMeasured)
+/// <param name="IsKnown">Whether strips tell how stiff the cloth is; else both ends of the published range stand.</param>
+public readonly record struct EdgePull(double Least, double Most, double Stretch, bool IsMeasured, bool IsKnown)
 {
-    /// <summary>The pull where the cloth's stiffness is not known: both ends of the published range.</summary>
-    public static EdgePull Published(Piece piece, Outline pinned, int edge)
+    /// <summary>The pull by the stretch across an edge and the stiffness that strips tell, else both ends of the published range.</summary>
+    public static EdgePull Of(Piece piece, Outline pinned, int edge)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(pinned);
-        var stretch = Across(piece, pinned, edge) ?? HabitualStretch.Most(piece.Fabric.Kind ?? FabricKind.Lace);
-        return new(stretch * PublishedCloth.Softest, stretch * PublishedCloth.Stiffest, stretch, piece.Unblocked is not null);
+        var fabric = piece.Fabric;
+        var stretch = Across(piece, pinned, edge) ?? HabitualStretch.Most(fabric.Kind ?? FabricKind.Lace);
+        if (fabric.Strips is null || ClothMaterials.Of(fabric) is not { NewtonsPerMetre: { } unit } material)
+            return new(stretch * PublishedCloth.Softest, stretch * PublishedCloth.Stiffest, stretch, piece.Unblocked is not null, false);
+        var curve = (piece.Unblocked ?? pinned).Edges[edge].Curve;
+        var (along, rows) = ((curve.End - curve.Start).Unit, Vector.AtAngle(fabric.GrainDegrees * Math.PI / 180));
+        var ratio = Math.Abs(along.Dot(rows)) >= Math.Abs(along.Cross(rows)) ? material.Likely.EAcross : material.Likely.EAlong;
+        return new(stretch * ratio * unit.Least / 1000, stretch * ratio * unit.Most / 1000, stretch, piece.Unblocked is not null, true);
     }
 
     /// <summary>Stretch of the cloth across an edge, at least 0, or null where the piece was not measured: what its area grows by beyond the edge's own stretch.</summary>

@@ -49,7 +49,9 @@ public static class HoldNotes
         var from = wired.Pull.IsMeasured ? "" : " (the piece was not measured, so the habitual stretch of its kind is taken)";
         findings.Note(
             place,
-            Text($"How stiff this cloth is is not known. Stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from} it pulls with {1000 * wired.Pull.Least:0.#} to {1000 * wired.Pull.Most:0.#} N a metre if it is like a published knit ({PublishedCloth.Softest:0.000} to {PublishedCloth.Stiffest:0.000} N/mm; Singal and others 2024): {range}."),
+            wired.Pull.IsKnown
+            ? Text($"By your strips the cloth, stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from}, pulls at its wire with {1000 * wired.Pull.Least:0.#} to {1000 * wired.Pull.Most:0.#} N a metre: {range}.")
+            : Text($"How stiff this cloth is is not known. Stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from} it pulls with {1000 * wired.Pull.Least:0.#} to {1000 * wired.Pull.Most:0.#} N a metre if it is like a published knit ({PublishedCloth.Softest:0.000} to {PublishedCloth.Stiffest:0.000} N/mm; Singal and others 2024): {range}."),
             "Leave out a pin only where the wire stays straight by itself.");
     }
 

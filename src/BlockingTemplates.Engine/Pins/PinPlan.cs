@@ -33,6 +33,9 @@ public sealed record PinPlan
     /// <summary>The marks in the order of their numbers.</summary>
     public required IReadOnlyList<Mark> Marks { get; init; }
 
+    /// <summary>The pull on wired edges as computed, by edge, or null: by the stretch and what was published.</summary>
+    public IReadOnlyDictionary<int, EdgePull>? Pulls { get; init; }
+
     /// <summary>The wires in the order of their edges, each edge from its first corner on.</summary>
     public IReadOnlyList<Wire> Wires { get; init; } = [];
 

@@ -73,7 +73,7 @@ public static class PinPlanner
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
-        var holds = new EdgeHolds(piece, plan.Pinned, plan.Settings, plan.Rule, plan.Mirror);
+        var holds = new EdgeHolds(piece, plan.Pinned, plan.Settings, plan.Rule, plan.Mirror, profile, plan.Pulls);
         var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer, holds).Place();
         plan = plan with
         {

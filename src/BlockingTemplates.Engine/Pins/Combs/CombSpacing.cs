@@ -11,22 +11,20 @@ public sealed class CombSpacing
 
     private readonly CombSettings _combs;
     private readonly RunStitches _stitches;
-    private readonly SpacingRule _rule;
+    private readonly Func<double, double> _gapAt;
     private readonly EdgeCurve _curve;
-    private readonly int _edge;
     private readonly double _tolerance;
 
     /// <summary>The combs of an edge.</summary>
     /// <param name="curve">The pinned edge.</param>
     /// <param name="stitches">Where a mark may stand on it.</param>
-    /// <param name="rule">The spacing rule of single pins; gaps beside combs keep it too.</param>
+    /// <param name="gapAt">Widest gap between single pins about a fraction of the edge; gaps beside combs keep it too.</param>
     /// <param name="combs">The combs.</param>
     /// <param name="toleranceMm">How far the edge may lie from the bar, in millimetres, above 0.</param>
-    public CombSpacing(EdgeCurve curve, RunStitches stitches, SpacingRule rule, CombSettings combs, double toleranceMm)
+    public CombSpacing(EdgeCurve curve, RunStitches stitches, Func<double, double> gapAt, CombSettings combs, double toleranceMm)
     {
         ArgumentNullException.ThrowIfNull(stitches);
-        (_curve, _stitches, _rule, _combs, _tolerance) = (curve, stitches, rule, combs, toleranceMm);
-        _edge = stitches.Run.Edges[0];
+        (_curve, _stitches, _gapAt, _combs, _tolerance) = (curve, stitches, gapAt, combs, toleranceMm);
     }
 
     private double Bar => _combs.Length.Millimetres;
@@ -67,14 +65,14 @@ public sealed class CombSpacing
 
     private IEnumerable<HeldPlace> Between(double from, double to)
     {
-        // The gap beside a sharp corner is as wide as a half spacing against the full one.
-        var half = _rule.HalfMm / _rule.FullMm;
-        var (first, last) = (from < Contact && _rule.Behind(_edge, 0) == 0 ? half : 1, to > Length - Contact && _rule.Ahead(_edge, 1) == 0 ? half : 1);
+        // Gaps at the ends of the stretch are as wide against the inner ones as they may be, such as half beside a sharp corner.
+        var inner = GapAt((from + to) / 2);
+        var (first, last) = (Share(from + (inner / 4)), Share(to - (inner / 4)));
         var most = (int)Math.Floor((to - from - Pitch) / (Bar + Pitch));
         for (var count = 1; count <= most; count++)
         {
             var gap = (to - from - (count * Bar)) / (count - 1 + first + last);
-            if (gap > _rule.OnEdge(_edge) + Contact && count < most)
+            if (count < most && !Keeps(count, gap))
                 continue;
             for (var k = 0; k < count; k++)
             {
@@ -86,6 +84,22 @@ public sealed class CombSpacing
             }
 
             yield break;
+        }
+
+        double Share(double place) => Math.Clamp(GapAt(place) / inner, 0.3, 1);
+
+        bool Keeps(int count, double gap)
+        {
+            var at = from;
+            for (var k = 0; k <= count; k++)
+            {
+                var wide = (k == 0 ? first : k == count ? last : 1) * gap;
+                if (wide > GapAt(at + (wide / 2)) + Contact)
+                    return false;
+                at += wide + Bar;
+            }
+
+            return true;
         }
     }
 
@@ -112,9 +126,10 @@ public sealed class CombSpacing
     private bool CanGo(List<HeldPlace> all, int i)
     {
         var (from, to) = (all[i - 1].ToMm, all[i + 1].FromMm);
-        var limit = _rule.At(_edge, Math.Clamp((from + to) / 2 / Length, 0, 1));
-        return to - from <= limit + Contact;
+        return to - from <= GapAt((from + to) / 2) + Contact;
     }
+
+    private double GapAt(double place) => _gapAt(Math.Clamp(place / Length, 0, 1));
 
     private double Chord(double middle, double half) => At(middle - half).DistanceTo(At(middle + half));
 

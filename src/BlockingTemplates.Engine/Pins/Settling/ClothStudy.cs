@@ -50,7 +50,7 @@ public sealed class ClothStudy
         Parallel.Invoke(
             new ParallelOptions { CancellationToken = computation.Cancellation },
             () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
-            () => cloth = new(piece, material.Likely));
+            () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest });
         computation.Cancellation.ThrowIfCancellationRequested();
         if (anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
@@ -102,10 +102,7 @@ public sealed class ClothStudy
     private ClothPlan Told(SettledPins settled, IReadOnlyList<PullInTurn> turns)
     {
         var (pins, rest) = (settled.Plan, settled.Rest);
-        Mark[] ring = [.. pins.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction)];
-        var loads = new double[ring.Length];
-        for (var i = 0; i < ring.Length; i++)
-            loads[ring[i].Number - 1] = rest.PinLoads[i].Length;
+        double[] loads = [.. settled.Loads.Select(l => l.Length)];
         var most = loads.Max();
         var stretch = StretchMap.Of(_cloth.Mesh, rest);
         var rim = rest.Rim(_cloth.Mesh);

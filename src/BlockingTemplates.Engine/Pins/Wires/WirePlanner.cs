@@ -7,7 +7,8 @@ namespace BlockingTemplates.Engine.Pins.Wires;
 /// <param name="Piece">The piece.</param>
 /// <param name="Pinned">Its pinned outline.</param>
 /// <param name="Settings">How the maker wants the edge held.</param>
-public sealed record WirePlanner(Piece Piece, Outline Pinned, PinSettings Settings)
+/// <param name="Pulls">The pull on edges as computed, by edge; where it is not, by the stretch and what is known of the cloth.</param>
+public sealed record WirePlanner(Piece Piece, Outline Pinned, PinSettings Settings, IReadOnlyDictionary<int, EdgePull>? Pulls = null)
 {
     /// <summary>Share of the scallop that is left to the wire at least, however many stitches it skips.</summary>
     private const double LeastShare = 0.2;
@@ -49,7 +50,7 @@ public sealed record WirePlanner(Piece Piece, Outline Pinned, PinSettings Settin
         var edge = stitches.Run.Edges[0];
         var curve = Pinned.Edges[edge].Curve;
         var form = FormFor(edge);
-        var pull = EdgePull.Published(Piece, Pinned, edge);
+        var pull = Pulls?.GetValueOrDefault(edge) is { Most: > 0 } computed ? computed : EdgePull.Of(Piece, Pinned, edge);
         var between = BetweenStitches(edge, pull.Stretch);
         var tolerance = Math.Max(LeastShare * Settings.Scallop.Millimetres, Settings.Scallop.Millimetres - between);
         if (stitches.IsOwnMirror)
