@@ -43,7 +43,7 @@ internal static class CoverPages
         }
 
         flow.Heading("Cautions");
-        foreach (var caution in CautionRules.For(project.Fabric.Fibre, project.Set, project.Sheets.Use))
+        foreach (var caution in CautionRules.For(plan))
             flow.Point(caution);
         if (plan.Notes.Count > 0)
         {

@@ -33,7 +33,8 @@ public static class EdgeAdvisor
         {
             var edge = run.Edges[0];
             var stitches = new RunStitches(run, pinned, plan.Mirror?.Partner[edge] == edge);
-            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile
+            // Where a wire holds the edge now, the cloth was not asked how single pins would.
+            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile && piece.Edges[edge].Hold != Holding.Wire
                 ? new StitchSpread(run, pinned, profile, forced, stitches.IsOwnMirror, 0).Places()
                 : new EvenSpacing(run, pinned, plan.Rule, forced, stitches.IsOwnMirror).Places();
             var single = new EdgeWay(Holding.Pins, Pins([]).Count, 0, [], true, settings.Owned is { } o ? plan.Marks.Count <= o : null);
@@ -61,13 +62,13 @@ public static class EdgeAdvisor
     {
         var edge = stitches.Run.Edges[0];
         var planner = new WirePlanner(piece, plan.Pinned, settings, plan.Pulls);
-        var wired = planner.On(stitches, planner.Lengths(edge, new(settings.Wires), 1), [], pins, GapAt(plan, edge, 0.5));
+        var wired = planner.On(stitches, planner.Lengths(edge, new(settings.Wires), 1), [], pins, plan.Rule.OnEdge(edge));
         bool? isOwned = settings.Wires.Owned is null ? null : wired.Lengths.All(l => l.Owned);
         return new(Holding.Wire, wired.Marks.Count - 2, 0, wired.Lengths, wired.Follows && !wired.IsLimp, isOwned) { PinsIfSoft = wired.MarksIfSoft - 2 };
     }
 
     private static double GapAt(PinPlan plan, int edge, double fraction) =>
-        plan.Profile is { } profile ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
+        plan.Profile is { } profile && plan.Edges[edge].Treatment.Hold != Holding.Wire ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
 
     private static (Holding, string) Suggested(EdgeWay pins, EdgeWay combs, EdgeWay wires, string edge)
     {

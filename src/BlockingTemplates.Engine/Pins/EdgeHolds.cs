@@ -12,6 +12,7 @@ public sealed class EdgeHolds
     private readonly WirePlanner _planner;
     private readonly SpacingRule _rule;
     private readonly SpacingProfile? _profile;
+    private readonly SpacingRule _limp;
     private readonly Dictionary<int, IReadOnlyList<(double LengthMm, bool Owned)>> _dealt = [];
     private readonly SortedDictionary<int, WiredEdge> _wired = [];
 
@@ -29,6 +30,8 @@ public sealed class EdgeHolds
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(pinned);
         (_planner, _rule, _profile) = (new(piece, pinned, settings, pulls), rule, profile);
+        // A wire too limp for the cloth is held like the edge without it: by the rule, else, where the cloth decides, as close as is allowed.
+        _limp = profile is null ? rule : new(pinned, settings.MinSpacing.Millimetres, settings.MinSpacing.Millimetres, [.. piece.Edges.Select(_ => false)]);
         var rack = new WireRack(settings.Wires);
         foreach (var edge in Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].Hold == Holding.Wire).OrderByDescending(e => Math.Round(pinned.Edges[e].Curve.Length, 3)))
         {
@@ -56,7 +59,7 @@ public sealed class EdgeHolds
         switch (stitches.Edges[edge].Hold)
         {
             case Holding.Wire:
-                var wired = _planner.On(stitches, _dealt[edge], forced, pins, WidestGap(edge));
+                var wired = _planner.On(stitches, _dealt[edge], forced, at => new EvenSpacing(stitches.Run, stitches.Edges, _limp, at, stitches.IsOwnMirror).Places(), _limp.OnEdge(edge));
                 _wired[edge] = wired;
                 if (partner is { } other && other != edge)
                     _wired[other] = wired.Mirrored(other, stitches.Run.Length);
@@ -73,7 +76,4 @@ public sealed class EdgeHolds
 
     /// <summary>Widest gap between single pins about a place of an edge.</summary>
     private double GapAt(int edge, double fraction) => _profile is { } profile ? profile.At(profile.ArcOf(edge, fraction)) : _rule.At(edge, fraction);
-
-    /// <summary>Widest gap between single pins along an edge.</summary>
-    private double WidestGap(int edge) => _profile is null ? _rule.OnEdge(edge) : Enumerable.Range(1, 19).Max(k => GapAt(edge, k / 20.0));
 }

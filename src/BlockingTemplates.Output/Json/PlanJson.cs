@@ -51,7 +51,7 @@ public static class PlanJson
         json.List("sheets", plan.Guides, g => Sheets(g, json));
         json.WriteNull("fabric");
         json.List("notes", plan.Notes, n => Note(n, json));
-        json.List("cautions", CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use), json.WriteStringValue);
+        json.List("cautions", CautionRules.For(plan), json.WriteStringValue);
         json.WriteEndObject();
     }
 

@@ -16,6 +16,8 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
     private const double Aim = 0.975;
     private const double Tighter = 0.94;
 
+    private readonly WirePulls _pulls = new();
+
     private SettledPins? _best;
 
     /// <summary>The best pins found, or null where no equilibrium converged.</summary>
@@ -133,9 +135,9 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
     }
 
     /// <summary>The same with the pull on each wired edge as the computed sag of its wire tells, for the next placing.</summary>
-    private static SettledPins Fitted(SettledPins settled) => settled.Plan.Wired.Count == 0
+    private SettledPins Fitted(SettledPins settled) => settled.Plan.Wired.Count == 0
         ? settled
-        : settled with { Plan = settled.Plan with { Pulls = WirePulls.Fitted(settled) } };
+        : settled with { Plan = settled.Plan with { Pulls = _pulls.Fitted(settled) } };
 
     /// <summary>Half-way between two profiles, so that passes do not swing.</summary>
     private static SpacingProfile Between(SettledPins settled, SpacingProfile before, SpacingProfile needed) =>

@@ -27,6 +27,9 @@ public sealed class ClothStudy
     /// <summary>The pins: where the cloth needs them, or, where the maker gave a spacing, by that.</summary>
     public PinPlan Pins => _settled.Plan;
 
+    /// <summary>The pins and the cloth at rest under them.</summary>
+    internal SettledPins Settled => _settled;
+
     /// <summary>Studies a piece.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="settings">How it is pinned.</param>
