@@ -1,7 +1,6 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
-using BlockingTemplates.Engine.Pins.Combs;
 using BlockingTemplates.Engine.Pins.Wires;
 using CsCheck;
 
@@ -26,10 +25,10 @@ public class HeldEdgesTests
             };
         });
 
-    private static readonly Gen<(Piece Piece, PinSettings Settings)> Any = Gen.Select(Gen.OneOf(RandomPieces.Any, RandomPieces.Symmetric), Ways, (given, ways) => (Held(given.Piece), given.Settings with
-    {
-        Scallop = ways.Scallop, Wires = ways.Wires, Combs = ways.Combs,
-    }));
+    private static readonly Gen<(Piece Piece, PinSettings Settings)> Any = Gen.Select(
+        Gen.OneOf(RandomPieces.Any, RandomPieces.Symmetric),
+        Ways,
+        (given, ways) => (Held(given.Piece), given.Settings with { Scallop = ways.Scallop, Wires = ways.Wires, Combs = ways.Combs }));
 
     [Fact]
     public void No_comb_stands_off_its_edge() => Any.Check(80, given =>

@@ -5,7 +5,6 @@ using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Pins.Wires;
-using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Tests.Projects;
 
 namespace BlockingTemplates.Engine.Tests.Pins.Settling;
