@@ -17,18 +17,24 @@ public static class Planner
     /// <param name="style">How numbers are set on the guide.</param>
     /// <param name="findings">Takes problems and notes; those of reading may stand in it already.</param>
     /// <param name="computation">How much of the cloth is computed, who is told, what ends it; everything unless given.</param>
-    public static Plan? Plan(Project project, NumberStyle style, Findings findings, Computation? computation = null)
+    /// <param name="mirrorOf">The pins of the piece that this one mirrors: its marks are then their mirror image; null for a piece of its own.</param>
+    public static Plan? Plan(Project project, NumberStyle style, Findings findings, Computation? computation = null, PinPlan? mirrorOf = null)
     {
         ArgumentNullException.ThrowIfNull(project);
         ArgumentNullException.ThrowIfNull(findings);
         var request = new PieceRequest(
-            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
+            project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric)
+        {
+            IsMirrored = project.IsMirrored,
+        };
         if (PieceMaker.Make(request, findings) is not { } measured)
             return null;
         var piece = DampPiece.Of(measured, findings);
         if (PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
             return null;
-        var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings) : null;
+        if (mirrorOf is not null)
+            pins = PinPlanner.MirrorOf(mirrorOf, pins, piece);
+        using var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings, mirrorOf is not null) : null;
         pins = study?.Pins ?? pins;
         PinPlanner.AddNotes(pins, piece, project.Pins, findings);
         Supplies.AddNotes(pins, project.Pins, findings);

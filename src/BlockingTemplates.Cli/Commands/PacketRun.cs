@@ -16,15 +16,15 @@ internal static class PacketRun
             using var progress = ProgressLine.On(error);
             var planned = PlannedProject.Of(text, (project, _) => Measured(project, wish.Measured), progress, cancellation);
             progress?.Dispose();
-            if (planned.Plan is not { } plan)
+            if (planned.Plan is null)
             {
                 Listing.Write(planned.Findings, output);
                 return ExitCodes.Problems;
             }
 
-            var files = PacketFiles.Of(plan, wish.PictureOnly, cancellation);
+            var files = PartFiles.Of(planned.Parts, wish.PictureOnly, cancellation);
             var outcome = new PacketFolder(folder ?? FolderOf(text.Name)).Replace(files, cancellation);
-            Summary.Write(plan, outcome.Written, output);
+            Summary.Write(planned.Parts, outcome.Written, output);
             foreach (var left in outcome.LeftAlone)
                 output.WriteLine($"{left} of an earlier run was changed since and is left as it is.");
             Listing.Write(planned.Findings, output);

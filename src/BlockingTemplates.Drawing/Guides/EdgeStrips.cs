@@ -46,7 +46,7 @@ internal sealed class EdgeStrips
     private void Draw()
     {
         _flow.Paragraph("Edge strips", TextStyle.Title);
-        _flow.Paragraph("Each edge at its true unblocked length, as its outside is seen from above. Cut the strips out and join their pieces at the letters. Lay a strip along its edge, unstretched, and hang a marker with the number at each tick before the first pin.", TextStyle.Body);
+        _flow.Paragraph("Each edge at its true unblocked length (over the valleys where it has points), as its outside is seen from above. Cut the strips out and join their pieces at the letters. Lay a strip along its edge, unstretched, and hang a marker with the number at each tick before the first pin.", TextStyle.Body);
         if (_plan.Piece.MeasuredDry is not null)
             _flow.Paragraph("The piece was measured dry: these strips are as long as its dry edges. Hang the markers before it is wetted.", TextStyle.Strong);
         _flow.Gap(2);
@@ -55,13 +55,10 @@ internal sealed class EdgeStrips
         MarkerList();
     }
 
-    /// <summary>The edge as the maker marks it: as measured, dry if it was.</summary>
-    private static double StripLength(EdgePlan edge) => edge.DryMm ?? edge.UnblockedMm!.Value;
-
     private void Edge(int index)
     {
         var edge = _plan.Pins.Edges[index];
-        var length = StripLength(edge);
+        var length = edge.TapeMm!.Value;
         var most = Math.Floor(((_flow.Column.Width - TabMm - 2) / _true / 10) - 1e-9) * 10;
         var pieces = (int)Math.Ceiling((length / most) - 1e-9);
         var marks = Ticks(index);
@@ -76,11 +73,11 @@ internal sealed class EdgeStrips
     /// <summary>Marks along an edge from its first corner to its last, both corners included.</summary>
     private List<(double Along, Mark Mark)> Ticks(int index)
     {
-        var length = StripLength(_plan.Pins.Edges[index]);
+        var edge = _plan.Pins.Edges[index];
         var next = (index + 1) % _plan.Pins.Edges.Count;
-        List<(double Along, Mark Mark)> ticks = [.. _plan.Pins.Marks.Where(m => m.Edge == index).Select(m => (m.Fraction * length, m)).OrderBy(t => t.Item1)];
+        List<(double Along, Mark Mark)> ticks = [.. _plan.Pins.Marks.Where(m => m.Edge == index).Select(m => (edge.OnTape(m.Fraction)!.Value, m)).OrderBy(t => t.Item1)];
         if (_plan.Pins.Marks.FirstOrDefault(m => m.Edge == next && m.IsCorner) is { } end)
-            ticks.Add((length, end));
+            ticks.Add((edge.TapeMm!.Value, end));
         return ticks;
     }
 
@@ -106,7 +103,7 @@ internal sealed class EdgeStrips
         }
 
         var words = piece == 0
-            ? $"{edge.Name} edge, from {_plan.Pins.Pinned.Corners[index].Name}: {LengthWords.Of(Length.FromMillimetres(StripLength(edge)), _plan.Project.Units)}"
+            ? $"{edge.Name} edge, from {_plan.Pins.Pinned.Corners[index].Name}: {LengthWords.Of(Length.FromMillimetres(edge.TapeMm!.Value), _plan.Project.Units)}"
             : $"{edge.Name} edge";
         // A strip shorter than its words has them at its right.
         var end = right + (piece < pieces - 1 ? TabMm : 0);
@@ -149,7 +146,7 @@ internal sealed class EdgeStrips
             var edge = _plan.Pins.Edges[index];
             var what = edge.Treatment.Of == CountedIn.Rows ? "row" : "stitch";
             var list = Ticks(index).Where(t => t.Mark.Edge == index).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.Mark.Number} at {Count(t.Mark.Count ?? 0)}"));
-            _flow.Point(string.Create(CultureInfo.InvariantCulture, $"{edge.Name} edge, {what} counted from {_plan.Pins.Pinned.Corners[index].Name} (0) to {edge.Treatment.Count}; marker number at {what}: {string.Join(", ", list)}."));
+            _flow.Point(string.Create(CultureInfo.InvariantCulture, $"{edge.Name} edge, {what} counted from {_plan.Pins.Pinned.Corners[index].Name} (0) to {edge.Treatment.Count}; marker number at {what}: {string.Join(", ", list)}.{(StitchRepeat.Of(_plan.Pins, index) is { } repeat ? $" Marks at {repeat}." : "")}"));
         }
     }
 

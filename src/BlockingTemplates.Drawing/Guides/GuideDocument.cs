@@ -1,10 +1,11 @@
+using BlockingTemplates.Drawing.Cloths;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 
-/// <summary>The whole guide on one paper: printer check, cover, maps, table, strips, sheets.</summary>
+/// <summary>The whole guide on one paper: printer check, cover, maps, table, how the cloth lies, strips, sheets.</summary>
 public static class GuideDocument
 {
     /// <summary>The document of one of a plan's guides.</summary>
@@ -22,15 +23,17 @@ public static class GuideDocument
             .. MatMap.Draw(plan, reading),
             .. HoldPages.Draw(plan, reading),
             .. PinTable.Draw(plan, guide, reading),
+            .. ClothPages.Draw(plan, reading),
             .. EdgeStrips.Draw(plan, guide, reading),
             .. guide.Layout.Sheets.Select((s, i) => new SheetPage(plan, guide, s).Draw(picture, i == 0 ? "Sheets" : null)),
         ]);
     }
 
-    /// <summary>The maker's title, or a plain one where none was given.</summary>
+    /// <summary>The maker's title, or a plain one where none was given, with the size and the piece where there are several.</summary>
     public static string Title(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+        var title = plan.Project.Title.Length > 0 ? plan.Project.Title : "Blocking guide";
+        return plan.Project.Part.Length > 0 ? $"{title}: {plan.Project.Part}" : title;
     }
 }

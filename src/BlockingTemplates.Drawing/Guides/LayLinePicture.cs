@@ -23,7 +23,7 @@ internal sealed class LayLinePicture
         {
             if (mark.Rest is not { } rest)
                 continue;
-            var outward = line.Edges[mark.Edge].Curve.Direction(mark.Fraction).TurnedRight;
+            var outward = line.Edges[mark.Edge].Curve.Outward(mark.RestFraction);
             _ticks.Add((rest - (TickMm * outward), rest + (TickMm * outward)));
             var text = mark.Number.ToString(CultureInfo.InvariantCulture);
             double width = TextMeasure.AdvanceMm(text, SizeMm), height = TextMeasure.SizeForFigures(1) is var em ? SizeMm / em : SizeMm;

@@ -125,7 +125,7 @@ internal sealed class FieldPicture
         {
             var edge = _plan.Pins.Edges[i];
             var curve = _plan.Pins.Pinned.Edges[i].Curve;
-            var words = $"{edge.Name} edge {LengthWords.InBoth(edge.FinishedMm)}";
+            var words = $"{edge.Name} edge {LengthWords.InBoth(edge.FinishedMm)}{edge.Treatment.AlongWords}";
             var half = TextMeasure.AdvanceMm(words, sizeMm) / 2;
             if (2 * half > 0.9 * _placing.Scale * curve.Length)
                 continue;

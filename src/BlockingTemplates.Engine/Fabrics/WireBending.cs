@@ -60,9 +60,10 @@ internal sealed class WireBending
         List<(int Node, double At)> chain = [];
         for (var i = 0; i < mesh.Rim.Count; i++)
         {
-            var (edge, fraction, _) = mesh.Rim[i];
+            var edge = mesh.Rim[i].Edge;
             if (edge != wire.Edge)
                 continue;
+            var fraction = wire.Match.PinnedOf(mesh.Rim[i].Fraction);
             if (fraction >= wire.From - SameFraction && fraction <= wire.To + SameFraction)
                 chain.Add((i, fraction));
             // The last corner belongs to the edge that starts there.

@@ -89,6 +89,7 @@ public static class LeftAndRight
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
-    private static string Other(string name) =>
+    /// <summary>The name with the words left and right exchanged.</summary>
+    public static string Other(string name) =>
         name.Contains("left", StringComparison.Ordinal) ? name.Replace("left", "right", StringComparison.Ordinal) : name.Replace("right", "left", StringComparison.Ordinal);
 }

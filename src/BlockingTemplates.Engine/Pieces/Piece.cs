@@ -18,4 +18,18 @@ public sealed record Piece(
 {
     /// <summary>The unblocked outline as it was measured, where that was dry and <see cref="Unblocked"/> is the damp one; else null.</summary>
     public Outline? MeasuredDry { get; init; }
+
+    /// <summary>For each edge which point of its smooth line belongs where; even where the maker measured no stitches.</summary>
+    public IReadOnlyList<Correspondence> Stations { get; init; } = [.. Edges.Select(_ => Correspondence.Even)];
+
+    /// <summary>The other piece of a pair: its mirror image with the same side up, the words left and right exchanged in its names.</summary>
+    public Piece Mirrored() => new(
+        LeftAndRight.Renamed(Finished.SeenFromBehind()),
+        Unblocked is null ? null : LeftAndRight.Renamed(Unblocked.SeenFromBehind()),
+        [.. Edges.Reverse()],
+        FaceUp,
+        Fabric with { GrainDegrees = -Fabric.GrainDegrees })
+    {
+        Stations = [.. Stations.Reverse().Select(s => s.Reversed())],
+    };
 }

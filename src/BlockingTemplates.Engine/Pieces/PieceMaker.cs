@@ -30,14 +30,23 @@ public static class PieceMaker
             findings.Note("piece.unblocked", "The unblocked piece was not measured: no lay line, no pulls and no stretch can be given.", "Measure it as the measuring form shows and add \"unblocked\".");
         }
 
-        if (finished is null || !findings.IsClean)
+        if (finished is null)
             return null;
-        return new(
-            finished,
-            unblocked,
-            [.. finished.Edges.Select(e => request.Edges.GetValueOrDefault(e.Name, EdgeTreatment.Unsaid))],
+        EdgeTreatment[] edges = [.. finished.Edges.Select(e => request.Edges.GetValueOrDefault(e.Name, EdgeTreatment.Unsaid))];
+        var stations = StationPlaces.Of(finished, unblocked, edges, findings);
+        var (whole, lies) = PointedOutlines.Of(finished, unblocked, edges, stations, findings);
+        if (whole is null || !findings.IsClean)
+            return null;
+        var piece = new Piece(
+            whole,
+            lies,
+            edges,
             request.FaceUp,
-            turned ? request.Fabric with { GrainDegrees = -request.Fabric.GrainDegrees } : request.Fabric);
+            turned ? request.Fabric with { GrainDegrees = -request.Fabric.GrainDegrees } : request.Fabric)
+        {
+            Stations = stations,
+        };
+        return request.IsMirrored ? piece.Mirrored() : piece;
     }
 
     private static Outline TurnedOver(Outline outline, PieceKind kind) =>

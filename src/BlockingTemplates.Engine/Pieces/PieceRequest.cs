@@ -19,4 +19,8 @@ public sealed record PieceRequest(
     WorkSide FaceUp,
     WorkSide MeasuredFaceUp,
     bool EvenOut,
-    FabricSettings Fabric);
+    FabricSettings Fabric)
+{
+    /// <summary>Whether the mirror image of the piece is wanted: left and right exchanged, the same side up.</summary>
+    public bool IsMirrored { get; init; }
+}

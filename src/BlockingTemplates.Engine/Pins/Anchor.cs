@@ -11,12 +11,15 @@ public sealed record Anchor(AnchorKind Kind, int Index, string Name)
 {
     private const string MiddleOf = "middle of ";
 
+    /// <summary>The fraction of the pinned edge where its middle stitch lies.</summary>
+    public double Middle { get; init; } = 0.5;
+
     /// <summary>Where it holds the outline: its edge and the fraction there, or null for none.</summary>
     public (int Edge, double Fraction)? Place => Kind switch
     {
         AnchorKind.None => null,
         AnchorKind.Corner => (Index, 0),
-        _ => (Index, 0.5),
+        _ => (Index, Middle),
     };
 
     /// <summary>The anchor the maker named; unnamed, the foot, else the middle of the first edge. Null after adding a problem.</summary>

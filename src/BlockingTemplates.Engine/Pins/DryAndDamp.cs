@@ -18,8 +18,8 @@ public static class DryAndDamp
         ArgumentNullException.ThrowIfNull(findings);
         if (piece is not { MeasuredDry: { } dry, Fabric.WetChange: { } change } || plan.LayLine is null)
             return;
-        var dryLay = PinPlanner.LayLine(dry, plan.Pinned, plan.Anchor);
-        var dryPull = plan.Marks.Max(m => m.At.DistanceTo(dryLay.Edges[m.Edge].Curve.At(m.Fraction)));
+        var dryLay = PinPlanner.LayLine(dry, plan.Pinned, [.. plan.Edges.Select(e => e.Match)], plan.Anchor);
+        var dryPull = plan.Marks.Max(m => m.At.DistanceTo(dryLay.Edges[m.Edge].Curve.At(m.RestFraction)));
         var dampPull = plan.Marks.Max(m => m.Pull?.Length ?? 0);
         var edges = plan.Edges.Select((e, i) => Text($"{e.Name} {Percent(e.Stretch!.Value)} instead of {Percent((e.PinnedMm / dry.Edges[i].Curve.Length) - 1)}"));
         findings.Note(

@@ -27,14 +27,14 @@ public static class EdgeAdvisor
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
         var runs = EdgeRun.Of(plan.Pinned, _ => true, (0, 0));
-        EdgeTreatment[] pinned = [.. piece.Edges.Select(e => e with { Hold = Holding.Pins })];
+        EdgePlan[] pinned = [.. plan.Edges.Select(e => e with { Treatment = e.Treatment with { Hold = Holding.Pins } })];
         List<EdgeAdvice> advice = [];
-        foreach (var run in runs.Where(r => piece.Edges[r.Edges[0]].Hold != Holding.None))
+        foreach (var run in runs.Where(r => piece.Edges[r.Edges[0]] is { Hold: not Holding.None, HasSetPlaces: false }))
         {
             var edge = run.Edges[0];
             var stitches = new RunStitches(run, pinned, plan.Mirror?.Partner[edge] == edge);
             // Where a wire holds the edge now, the cloth was not asked how single pins would.
-            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile && piece.Edges[edge].Hold != Holding.Wire
+            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile && piece.Edges[edge].HeldBy != Holding.Wire
                 ? new StitchSpread(run, pinned, profile, forced, stitches.IsOwnMirror, 0).Places()
                 : new EvenSpacing(run, pinned, plan.Rule, forced, stitches.IsOwnMirror).Places();
             var single = new EdgeWay(Holding.Pins, Pins([]).Count, 0, [], true, settings.Owned is { } o ? plan.Marks.Count <= o : null);
@@ -68,7 +68,7 @@ public static class EdgeAdvisor
     }
 
     private static double GapAt(PinPlan plan, int edge, double fraction) =>
-        plan.Profile is { } profile && plan.Edges[edge].Treatment.Hold != Holding.Wire ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
+        plan.Profile is { } profile && plan.Edges[edge].Treatment.HeldBy != Holding.Wire ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
 
     private static (Holding, string) Suggested(EdgeWay pins, EdgeWay combs, EdgeWay wires, string edge)
     {

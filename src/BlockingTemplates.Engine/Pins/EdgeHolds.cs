@@ -33,7 +33,7 @@ public sealed class EdgeHolds
         // A wire too limp for the cloth is held like the edge without it: by the rule, else, where the cloth decides, as close as is allowed.
         _limp = profile is null ? rule : new(pinned, settings.MinSpacing.Millimetres, settings.MinSpacing.Millimetres, [.. piece.Edges.Select(_ => false)]);
         var rack = new WireRack(settings.Wires);
-        foreach (var edge in Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].Hold == Holding.Wire).OrderByDescending(e => Math.Round(pinned.Edges[e].Curve.Length, 3)))
+        foreach (var edge in Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].HeldBy == Holding.Wire).OrderByDescending(e => Math.Round(pinned.Edges[e].Curve.Length, 3)))
         {
             var partner = mirror?.Partner[edge] ?? edge;
             if (_dealt.ContainsKey(edge))
@@ -56,7 +56,7 @@ public sealed class EdgeHolds
         ArgumentNullException.ThrowIfNull(stitches);
         ArgumentNullException.ThrowIfNull(pins);
         var edge = stitches.Run.Edges[0];
-        switch (stitches.Edges[edge].Hold)
+        switch (stitches.Edges[edge].Treatment.HeldBy)
         {
             case Holding.Wire:
                 var wired = _planner.On(stitches, _dealt[edge], forced, at => new EvenSpacing(stitches.Run, stitches.Edges, _limp, at, stitches.IsOwnMirror).Places(), _limp.OnEdge(edge));

@@ -15,21 +15,26 @@ public static class EdgePlans
     private const double Contact = 1e-6;
 
     /// <summary>Lengths and stitches of the edges of a piece.</summary>
-    public static IReadOnlyList<EdgePlan> Of(Piece piece, Outline pinned, double spacingMm)
+    public static IReadOnlyList<EdgePlan> Of(Piece piece, Outline pinned, IReadOnlyList<Correspondence> matches, double spacingMm)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(pinned);
+        ArgumentNullException.ThrowIfNull(matches);
         return [.. pinned.Edges.Select((e, i) =>
         {
-            var unblocked = piece.Unblocked?.Edges[i].Curve.Length;
+            var line = piece.Unblocked?.Edges[i].Curve;
+            var unblocked = line?.Length;
             return new EdgePlan
             {
                 Name = e.Name,
                 Treatment = piece.Edges[i],
+                Match = matches[i],
                 FinishedMm = piece.Finished.Edges[i].Curve.Length,
                 PinnedMm = e.Curve.Length,
                 UnblockedMm = unblocked,
                 DryMm = piece.MeasuredDry?.Edges[i].Curve.Length,
+                Stations = piece.Stations[i],
+                TapeMm = (piece.MeasuredDry?.Edges[i].Curve ?? line) is { } taped ? taped is PointedEdge points ? points.Basis.Length : taped.Length : null,
                 StitchMm = Stitch(piece, i, e.Curve.Length, unblocked),
                 SpacingMm = spacingMm,
                 SpacingRule = "",
@@ -44,12 +49,8 @@ public static class EdgePlans
         ArgumentNullException.ThrowIfNull(piece);
         return [.. plan.Edges.Select((e, i) => e with
         {
-            SpacingMm = plan.Profile is null && e.Treatment.Hold != Holding.Wire ? plan.Rule.OnEdge(i) : WidestGap(plan, i),
-            SpacingRule = e.Treatment.Hold == Holding.None ? "no pins between its corners"
-                : e.Treatment.Hold == Holding.Wire ? "a wire, held where it would dip too far"
-                : e.Treatment.Hold == Holding.Comb ? "combs, with gaps as between pins"
-                : plan.Profile is not null ? "as the cloth needs"
-                : e.Stretch < -ReadingOfATape ? "half spacing: the edge must shrink" : "full spacing, half of it near corners",
+            SpacingMm = plan.Profile is null && e.Treatment.HeldBy != Holding.Wire ? plan.Rule.OnEdge(i) : WidestGap(plan, i),
+            SpacingRule = SpacingWords.Of(plan, i),
             MayDipMm = plan.Profile is null ? MayDip(plan, piece, i) : null,
         })];
     }
@@ -61,8 +62,11 @@ public static class EdgePlans
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(findings);
-        foreach (var edge in plan.Edges)
+        for (var i = 0; i < plan.Edges.Count; i++)
         {
+            var edge = plan.Edges[i];
+            if (edge.Treatment is { HasSetPlaces: true, Every: { } every } && WidestGap(plan, i) is var widest && widest > settings.MaxSpacing?.Millimetres + Contact)
+                findings.Note($"piece.edges.{edge.Name}.every", Text($"With {every} {(edge.Treatment.Of == CountedIn.Rows ? "rows" : "stitches")} between marks those of the {edge.Name} edge stand up to {findings.Say(widest)} apart, more than \"maxSpacing\" of {findings.Say(settings.MaxSpacing!.Value.Millimetres)}. They stay where you asked."), "Ask for fewer stitches between them, or for a greater spacing.");
             if (edge.Stretch is not { } stretch)
                 continue;
             if (stretch < -ReadingOfATape)
@@ -110,7 +114,7 @@ public static class EdgePlans
         var edge = plan.Edges[index];
         if (plan.Wired.FirstOrDefault(w => w.Edge == index) is { } wired)
             return wired.MayDipMm;
-        if (edge is not { StitchMm: { } stitch, Stretch: { } stretch } || piece.Unblocked is not { } unblocked || edge.Treatment.Hold == Holding.None)
+        if (edge is not { StitchMm: { } stitch, Stretch: { } stretch } || piece.Unblocked is not { } unblocked || edge.Treatment is { Hold: Holding.None } or { Points: not null })
             return null;
         if (WidestGap(plan, index) is not (> 0 and var widest))
             return null;

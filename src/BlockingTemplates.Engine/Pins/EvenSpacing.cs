@@ -9,7 +9,7 @@ public sealed class EvenSpacing
     private const double Contact = 1e-6;
 
     private readonly EdgeRun _run;
-    private readonly IReadOnlyList<EdgeTreatment> _edges;
+    private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly List<double> _forced;
     private readonly bool _isOwnMirror;
@@ -17,11 +17,11 @@ public sealed class EvenSpacing
 
     /// <summary>The spacing of a run.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="edges">What was said of all edges.</param>
+    /// <param name="edges">What is known of all edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="forced">Places inside the run that get a mark wherever they lie, between stitches too.</param>
     /// <param name="isOwnMirror">Whether the run is symmetric about its middle, and its places shall be.</param>
-    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgeTreatment> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror)
+    public EvenSpacing(EdgeRun run, IReadOnlyList<EdgePlan> edges, SpacingRule rule, IEnumerable<double> forced, bool isOwnMirror)
     {
         ArgumentNullException.ThrowIfNull(run);
         (_run, _edges, _rule, _isOwnMirror) = (run, edges, rule, isOwnMirror);
@@ -33,7 +33,7 @@ public sealed class EvenSpacing
     public IReadOnlyList<double> Places()
     {
         List<double> places = _run.IsClosed ? [0] : [];
-        if (_run.Edges.Any(e => _edges[e].Hold == Holding.None))
+        if (_run.Edges.Any(e => _edges[e].Treatment.Hold == Holding.None))
             return [.. places, .. _forced];
         var limits = Limits();
         for (var i = 1; i < limits.Count; i++)

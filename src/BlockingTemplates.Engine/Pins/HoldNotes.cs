@@ -20,8 +20,11 @@ public static class HoldNotes
             Wire(plan, wired, findings);
         for (var i = 0; i < plan.Edges.Count; i++)
         {
-            if (plan.Edges[i].Treatment.Hold == Holding.Comb)
+            var treatment = plan.Edges[i].Treatment;
+            if (treatment.HeldBy == Holding.Comb)
                 Combs(plan, i, settings, findings);
+            else if (treatment.HasSetPlaces && treatment.Hold is Holding.Wire or Holding.Comb)
+                findings.Note($"piece.edges.{plan.Edges[i].Name}.hold", $"The marks of the {plan.Edges[i].Name} edge stand where you said, at its points or stitches, so single pins hold it.", "Leave out \"points\" or \"every\" to have it held by wires or combs.");
         }
     }
 

@@ -40,6 +40,9 @@ public sealed record Mark
     /// <summary>The bar of a comb, or null.</summary>
     public CombBar? Bar { get; init; }
 
+    /// <summary>Fraction of the unblocked edge's arc length where its edge point lies: <see cref="Fraction"/> itself where stitches lie evenly.</summary>
+    public double RestFraction { get; init; }
+
     /// <summary>Whether it is an anchor.</summary>
     public bool IsAnchor { get; init; }
 

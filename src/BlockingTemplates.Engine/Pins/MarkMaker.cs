@@ -6,24 +6,27 @@ namespace BlockingTemplates.Engine.Pins;
 public static class MarkMaker
 {
     /// <summary>The mark with its place, outward direction and rest.</summary>
-    public static Mark At(Mark mark, Outline pinned, Outline? layLine)
+    public static Mark At(Mark mark, Outline pinned, Outline? layLine, Correspondence match)
     {
         ArgumentNullException.ThrowIfNull(mark);
         ArgumentNullException.ThrowIfNull(pinned);
+        ArgumentNullException.ThrowIfNull(match);
         var curve = pinned.Edges[mark.Edge].Curve;
+        var rest = match.UnblockedAt(mark.Fraction);
         return mark with
         {
             At = curve.At(mark.Fraction),
             Outward = Outward(pinned, mark.Edge, mark.Fraction),
-            Rest = layLine?.Edges[mark.Edge].Curve.At(mark.Fraction),
+            RestFraction = rest,
+            Rest = layLine?.Edges[mark.Edge].Curve.At(rest),
         };
     }
 
     private static Vector Outward(Outline pinned, int edge, double fraction)
     {
-        var along = pinned.Edges[edge].Curve.Direction(fraction);
         if (fraction > 0)
-            return along.TurnedRight;
+            return pinned.Edges[edge].Curve.Outward(fraction);
+        var along = pinned.Edges[edge].Curve.Direction(fraction);
         var n = pinned.Edges.Count;
         var before = pinned.Edges[(edge + n - 1) % n].Curve.Direction(1);
         var half = (along.TurnedRight + before.TurnedRight).Unit;

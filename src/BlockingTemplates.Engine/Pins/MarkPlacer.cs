@@ -6,9 +6,11 @@ namespace BlockingTemplates.Engine.Pins;
 /// <summary>Puts marks along the edges of a pinned outline by a spacing rule, on stitches where they are counted.</summary>
 public sealed class MarkPlacer
 {
+    /// <summary>Fractions this near are one place, whatever their last digits say.</summary>
     private const double SameFraction = 1e-9;
+
     private readonly Outline _pinned;
-    private readonly IReadOnlyList<EdgeTreatment> _edges;
+    private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly MirrorPairing? _mirror;
     private readonly SpacingProfile? _profile;
@@ -18,7 +20,7 @@ public sealed class MarkPlacer
 
     /// <summary>A placer for one outline.</summary>
     /// <param name="pinned">The pinned outline.</param>
-    /// <param name="edges">What was said of its edges.</param>
+    /// <param name="edges">What is known of its edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
@@ -27,7 +29,7 @@ public sealed class MarkPlacer
     /// <param name="holds">Wires and combs of the edges that are held by them; null: single pins in their stead.</param>
     public MarkPlacer(
         Outline pinned,
-        IReadOnlyList<EdgeTreatment> edges,
+        IReadOnlyList<EdgePlan> edges,
         SpacingRule rule,
         MirrorPairing? mirror,
         Anchor anchor,
@@ -39,7 +41,7 @@ public sealed class MarkPlacer
         ArgumentNullException.ThrowIfNull(anchor);
         (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
-        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Hold == Holding.None))
+        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Treatment.Hold == Holding.None))
             return;
         _forced.Add(place);
         if (mirror is not null)
@@ -49,9 +51,9 @@ public sealed class MarkPlacer
     /// <summary>The marks in order round the outline from its first corner.</summary>
     public IReadOnlyList<EdgePoint> Place()
     {
-        var runs = EdgeRun.Of(_pinned, IsForcedCorner, ClosedStart());
+        var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
         var places = new Dictionary<(int Edge, double Fraction), EdgePoint>();
-        foreach (var corner in Enumerable.Range(0, _edges.Count).Where(IsForcedCorner))
+        foreach (var corner in Enumerable.Range(0, _edges.Count).Where(HasMark))
             Add(new(corner, 0, Count((corner, 0))));
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
@@ -72,12 +74,15 @@ public sealed class MarkPlacer
 
     private IEnumerable<HeldPlace> Inside(EdgeRun run, EdgeRun? partner)
     {
+        var isOwnMirror = partner == run;
         double[] forced = [.. _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>()];
-        return _holds?.Inside(new(run, _edges, partner == run), forced, Pins, partner?.Edges[0]) ?? Pins(forced).Select(p => new HeldPlace(p, PinKind.Pin));
+        if (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces)
+            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => run.PositionOf(only, f)!.Value).Concat(forced).Select(p => new HeldPlace(p, PinKind.Pin));
+        return _holds?.Inside(new(run, _edges, isOwnMirror), forced, Pins, partner?.Edges[0]) ?? Pins(forced).Select(p => new HeldPlace(p, PinKind.Pin));
 
         IReadOnlyList<double> Pins(IEnumerable<double> at) => _profile is { } profile
-            ? new StitchSpread(run, _edges, profile, at, partner == run, _fewer(run.Edges[0])).Places()
-            : new EvenSpacing(run, _edges, _rule, at, partner == run).Places();
+            ? new StitchSpread(run, _edges, profile, at, isOwnMirror, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, at, isOwnMirror).Places();
     }
 
     private EdgePoint PointOf(EdgeRun run, HeldPlace held)
@@ -93,11 +98,18 @@ public sealed class MarkPlacer
         return new(place.Edge, place.Fraction, Count(place)) { Kind = point.Kind, Bar = point.Bar is var (from, to) ? (1 - to, 1 - from) : null };
     }
 
-    private bool IsForcedCorner(int corner)
+    /// <summary>Whether the even spacing ends at a corner: one that is not smooth, or beside an edge that has none.</summary>
+    private bool EndsRun(int corner)
     {
-        return !_pinned.Corners[corner].Smooth || EndsThere(corner) || EndsThere((corner + _edges.Count - 1) % _edges.Count);
-        bool EndsThere(int edge) => _edges[edge].Hold == Holding.None || (_holds is not null && _edges[edge].Hold != Holding.Pins);
+        return !_pinned.Corners[corner].Smooth || IsOfItsOwn(_edges[corner].Treatment) || IsOfItsOwn(Before(corner));
+        bool IsOfItsOwn(EdgeTreatment edge) => edge.Hold == Holding.None || edge.HasSetPlaces || (_holds is not null && edge.HeldBy != Holding.Pins);
     }
+
+    /// <summary>Whether a corner has a mark whatever lies about it; a smooth one between points whose valleys are free has none.</summary>
+    private bool HasMark(int corner) =>
+        EndsRun(corner) && (!_pinned.Corners[corner].Smooth || SetPlaces.HoldsSmoothCorners(_edges[corner].Treatment) || SetPlaces.HoldsSmoothCorners(Before(corner)));
+
+    private EdgeTreatment Before(int corner) => _edges[(corner + _edges.Count - 1) % _edges.Count].Treatment;
 
     /// <summary>A ring without forced corners starts at the anchor; if it is symmetric, on its axis: at the anchor there, else on a stitch there.</summary>
     private (int Edge, double Fraction) ClosedStart()
@@ -112,7 +124,11 @@ public sealed class MarkPlacer
     /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) where it lies on one, else to 12 decimals, so that equal places are equal numbers.</summary>
     private (int Edge, double Fraction) Exact((int Edge, double Fraction) place)
     {
-        var stitch = _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * 2 * n) / (2 * n) : double.NaN;
+        var near = _forced.FirstOrDefault(f => f.Edge == place.Edge && Math.Abs(f.Fraction - place.Fraction) < SameFraction, place);
+        if (near != place)
+            return near;
+        var edge = _edges[place.Edge];
+        var stitch = edge.Treatment is { Count: { } n, Points: null } ? edge.Match.PinnedAt(Math.Min(Math.Round(edge.Match.ShareAt(place.Fraction) * 2 * n) / (2 * n), 1)) : double.NaN;
         return Normal((place.Edge, Math.Abs(stitch - place.Fraction) < SameFraction ? stitch : Math.Round(place.Fraction, 12)));
     }
 
@@ -122,5 +138,5 @@ public sealed class MarkPlacer
     private (int Edge, double Fraction) Mirrored((int Edge, double Fraction) place) => Normal((_mirror!.Partner[place.Edge], 1 - place.Fraction));
 
     private double? Count((int Edge, double Fraction) place) =>
-        _edges[place.Edge].Count is { } n ? Math.Round(place.Fraction * n * 2) / 2 : null;
+        _edges[place.Edge].Treatment.Count is { } n ? Math.Round(_edges[place.Edge].Match.ShareAt(place.Fraction) * n * 2) / 2 : null;
 }

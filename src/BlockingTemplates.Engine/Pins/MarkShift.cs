@@ -10,7 +10,7 @@ public static class MarkShift
     /// <param name="number">Number of the mark.</param>
     /// <param name="stitches">How many stitches, forward positive.</param>
     /// <returns>The plan, or null where the mark may not move: a corner, an anchor, a comb or a wire's mark, a mark on the axis, an edge whose
-    /// stitch is not known, onto or past a neighbour, a gap that would break the spacing rule.</returns>
+    /// stitch is not known or whose marks stand where the maker said, onto or past a neighbour, a gap that would break the spacing rule.</returns>
     public static PinPlan? Moved(PinPlan plan, int number, int stitches)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -25,7 +25,7 @@ public static class MarkShift
             if (partner is null || partner.Number == number || partner.IsAnchor)
                 return null;
             marks[partner.Number - 1] = MarkMaker.At(
-                partner with { Fraction = 1 - moved.Fraction, Count = plan.Edges[partner.Edge].Treatment.Count - moved.Count }, plan.Pinned, plan.LayLine);
+                partner with { Fraction = 1 - moved.Fraction, Count = plan.Edges[partner.Edge].Treatment.Count - moved.Count }, plan.Pinned, plan.LayLine, plan.Edges[partner.Edge].Match);
         }
 
         var next = plan with { Marks = marks };
@@ -35,11 +35,11 @@ public static class MarkShift
     private static Mark? MovedMark(PinPlan plan, Mark mark, int stitches)
     {
         var edge = plan.Edges[mark.Edge];
-        if (mark.IsCorner || mark.IsAnchor || mark.Kind != PinKind.Pin || edge.StitchMm is not { } stitch)
+        if (mark.IsCorner || mark.IsAnchor || mark.Kind != PinKind.Pin || edge.Treatment.HasSetPlaces || edge.StitchMm is not { } stitch)
             return null;
         var count = mark.Count + stitches;
-        var fraction = edge.Treatment.Count is { } n && count is { } at ? at / n : mark.Fraction + (stitches * stitch / edge.PinnedMm);
-        return fraction is > 0 and < 1 ? MarkMaker.At(mark with { Fraction = fraction, Count = count }, plan.Pinned, plan.LayLine) : null;
+        var fraction = edge.Treatment.Count is { } n && count is { } at ? edge.Match.PinnedAt(Math.Clamp(at / n, 0, 1)) : mark.Fraction + (stitches * stitch / edge.PinnedMm);
+        return fraction is > 0 and < 1 ? MarkMaker.At(mark with { Fraction = fraction, Count = count }, plan.Pinned, plan.LayLine, edge.Match) : null;
     }
 
     /// <summary>Whether the marks still stand in the same order and every gap that changed keeps the rule.</summary>

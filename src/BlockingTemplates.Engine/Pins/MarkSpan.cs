@@ -22,7 +22,7 @@ public readonly record struct MarkSpan(int From, int To, double FromMm, double W
         {
             var to = ring[(i + 1) % ring.Count];
             var (begins, ends) = (Arc(from, from.Bar?.ToFraction), Arc(to, to.Bar?.FromFraction) + (i + 1 == ring.Count ? starts[^1] : 0));
-            return new MarkSpan(from.Number, to.Number, begins, ends - begins, plan.Edges[from.Edge].Treatment.Hold == Holding.Wire);
+            return new MarkSpan(from.Number, to.Number, begins, ends - begins, plan.Edges[from.Edge].Treatment.HeldBy == Holding.Wire);
         })];
         double Arc(Mark mark, double? fraction) => starts[mark.Edge] + ((fraction ?? mark.Fraction) * plan.Edges[mark.Edge].PinnedMm);
     }

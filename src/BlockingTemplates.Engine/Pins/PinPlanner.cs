@@ -1,5 +1,6 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Combs;
 using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Shapes;
 
@@ -40,14 +41,17 @@ public static class PinPlanner
         // Both outlines are drawn the same way round: the rows lie in the finished one as in the unblocked one.
         var grain = fabric.GrainDegrees * Math.PI / 180;
         var pinned = piece.Finished.Mapped(Affine.Stretch(about, grain, 1 + fabric.SpringBack.Along, 1 + fabric.SpringBack.Across));
-        var mirror = Mirror(piece, pinned, anchor);
-        var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, anchor) : null;
+        var matches = EdgeMatches.Of(piece, pinned);
+        // The middle stitch of a symmetric edge is its very middle, whatever the last digits say.
+        anchor = anchor with { Middle = matches[anchor.Index].PinnedAt(0.5) is var middle && Math.Abs(middle - 0.5) > 1e-9 ? middle : 0.5 };
+        var mirror = Mirror(piece, pinned, matches, anchor);
+        var layLine = piece.Unblocked is { } unblocked ? LayLine(unblocked, pinned, matches, anchor) : null;
 
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
-        var edges = EdgePlans.Of(piece, pinned, spacing);
+        var edges = EdgePlans.Of(piece, pinned, matches, spacing);
         var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
         var holds = new EdgeHolds(piece, pinned, settings, rule, mirror);
-        var places = new MarkPlacer(pinned, piece.Edges, rule, mirror, anchor, holds: holds).Place();
+        var places = new MarkPlacer(pinned, edges, rule, mirror, anchor, holds: holds).Place();
         var plan = new PinPlan
         {
             Pinned = pinned,
@@ -57,8 +61,8 @@ public static class PinPlanner
             Rule = rule,
             Settings = settings,
             Edges = edges,
-            Marks = Numbered(places, piece, pinned, layLine, anchor, settings.Combs.Prongs),
-            Wires = WiresOf(holds, piece, settings),
+            Marks = Numbered(places, edges, pinned, layLine, anchor, settings.Combs.Prongs),
+            Wires = WiresOf(holds.Wired, edges, settings),
             Wired = [.. holds.Wired],
         };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
@@ -74,13 +78,40 @@ public static class PinPlanner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
         var holds = new EdgeHolds(piece, plan.Pinned, plan.Settings, plan.Rule, plan.Mirror, profile, plan.Pulls);
-        var places = new MarkPlacer(plan.Pinned, piece.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer, holds).Place();
+        var places = new MarkPlacer(plan.Pinned, plan.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer, holds).Place();
         plan = plan with
         {
             Profile = profile,
-            Marks = Numbered(places, piece, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
-            Wires = WiresOf(holds, piece, plan.Settings),
+            Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
+            Wires = WiresOf(holds.Wired, plan.Edges, plan.Settings),
             Wired = [.. holds.Wired],
+        };
+        return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
+    }
+
+    /// <summary>The plan with the mirror image of another's marks: of those of the other piece of a pair.</summary>
+    /// <param name="other">The other piece's plan.</param>
+    /// <param name="plan">A plan of the mirrored piece.</param>
+    /// <param name="piece">The mirrored piece.</param>
+    public static PinPlan MirrorOf(PinPlan other, PinPlan plan, Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        var n = plan.Edges.Count;
+        var places = other.Marks
+            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : MirroredPoint(plan.Edges[n - 1 - m.Edge], n - 1 - m.Edge, m))
+            .Select(p => p with { Count = plan.Edges[p.Edge].Treatment.Count is null ? null : p.Count })
+            .OrderBy(p => p.Edge).ThenBy(p => p.Fraction).ToList();
+        // A middle that was an anchor is the very place of the anchor here.
+        if (plan.Anchor.Place is var (edge, fraction))
+            places = [.. places.Select(p => p.Edge == edge && Math.Abs(p.Fraction - fraction) < 1e-9 ? p with { Fraction = fraction } : p)];
+        List<WiredEdge> wired = [.. other.Wired.Select(w => w.Mirrored(n - 1 - w.Edge, plan.Edges[n - 1 - w.Edge].PinnedMm)).OrderBy(w => w.Edge)];
+        plan = plan with
+        {
+            Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
+            Wires = WiresOf(wired, plan.Edges, plan.Settings),
+            Wired = wired,
         };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
@@ -89,28 +120,29 @@ public static class PinPlanner
         settings.MaxSpacing is { } most && most < SpacingUnsaid ? most : SpacingUnsaid < settings.MinSpacing ? settings.MinSpacing : SpacingUnsaid;
 
     /// <summary>The symmetry that all of the piece shares: one whose axis goes through the anchor before others, then the one nearest to left and right.</summary>
-    private static MirrorPairing? Mirror(Piece piece, Outline pinned, Anchor anchor)
+    private static MirrorPairing? Mirror(Piece piece, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
     {
-        var shared = MirrorPairing.All(pinned).Where(m => SaidAlike(piece, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
+        var shared = MirrorPairing.All(pinned).Where(m => SaidAlike(piece, matches, m) && (piece.Unblocked is null || m.Fits(piece.Unblocked)));
         if (anchor.Place is not var (edge, fraction))
             return shared.FirstOrDefault();
         var at = pinned.Edges[edge].Curve.At(fraction);
         return shared.OrderBy(m => m.Image(at).DistanceTo(at) <= MirrorPairing.ToleranceMm ? 0 : 1).FirstOrDefault();
     }
 
-    private static bool SaidAlike(Piece piece, MirrorPairing mirror) =>
-        Enumerable.Range(0, piece.Edges.Count).All(i => piece.Edges[i] == piece.Edges[mirror.Partner[i]]);
+    private static bool SaidAlike(Piece piece, IReadOnlyList<Correspondence> matches, MirrorPairing mirror) =>
+        Enumerable.Range(0, piece.Edges.Count).All(i =>
+            piece.Edges[i] with { Stations = [] } == piece.Edges[mirror.Partner[i]] with { Stations = [] } && matches[i].Mirrors(matches[mirror.Partner[i]]));
 
     /// <summary>The unblocked outline laid on the pinned one, its anchor on its mark.</summary>
-    internal static Outline LayLine(Outline unblocked, Outline pinned, Anchor anchor)
+    internal static Outline LayLine(Outline unblocked, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
     {
         (Point, Point)? meets = anchor.Place is var (edge, fraction)
-            ? (unblocked.Edges[edge].Curve.At(fraction), pinned.Edges[edge].Curve.At(fraction))
+            ? (unblocked.Edges[edge].Curve.At(matches[edge].UnblockedAt(fraction)), pinned.Edges[edge].Curve.At(fraction))
             : null;
-        return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets));
+        return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets, matches));
     }
 
-    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, Piece piece, Outline pinned, Outline? layLine, Anchor anchor, int prongs)
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, IReadOnlyList<EdgePlan> edges, Outline pinned, Outline? layLine, Anchor anchor, int prongs)
     {
         var starts = new double[pinned.Edges.Count + 1];
         for (var i = 0; i < pinned.Edges.Count; i++)
@@ -128,28 +160,39 @@ public static class PinPlanner
                 Edge = p.Edge,
                 Fraction = p.Fraction,
                 Count = p.Count,
-                Of = piece.Edges[p.Edge].Of,
+                Of = edges[p.Edge].Treatment.Of,
                 At = default,
                 Outward = default,
                 IsAnchor = isAnchor[i],
                 Kind = p.Kind,
-                Bar = p.Bar is var (from, to) ? new(pinned.Edges[p.Edge].Curve.At(from), pinned.Edges[p.Edge].Curve.At(to), prongs, from, to) : null,
+                Bar = p.Bar is var (from, to) ? BarOf(pinned.Edges[p.Edge].Curve, edges[p.Edge].Match, from, to, prongs) : null,
             },
             pinned,
-            layLine)).OrderBy(m => m.Number)];
+            layLine,
+            edges[p.Edge].Match)).OrderBy(m => m.Number)];
     }
 
-    private static List<Wire> WiresOf(EdgeHolds holds, Piece piece, PinSettings settings)
+    private static CombBar BarOf(EdgeCurve curve, Correspondence match, double from, double to, int prongs) =>
+        new(curve.At(from), curve.At(to), prongs, from, to) { Rest = (match.UnblockedAt(from), match.UnblockedAt(to)) };
+
+    /// <summary>A mark's place on the edge that mirrors its own.</summary>
+    private static EdgePoint MirroredPoint(EdgePlan edge, int index, Mark mark) => new(index, 1 - mark.Fraction, edge.Treatment.Count - mark.Count)
+    {
+        Kind = mark.Kind,
+        Bar = mark.Bar is { } bar ? (1 - bar.ToFraction, 1 - bar.FromFraction) : null,
+    };
+
+    private static List<Wire> WiresOf(IEnumerable<WiredEdge> wired, IReadOnlyList<EdgePlan> edges, PinSettings settings)
     {
         List<Wire> wires = [];
-        foreach (var edge in holds.Wired)
+        foreach (var edge in wired)
         {
-            var pinnedMm = edge.Marks[^1];
+            var plan = edges[edge.Edge];
             for (var i = 0; i < edge.Reaches.Count; i++)
             {
                 var (from, to) = edge.Reaches[i];
-                double? Count(double mm) => piece.Edges[edge.Edge].Count is { } n ? Math.Round(2 * n * mm / pinnedMm) / 2 : null;
-                var stitches = Count(to) - Count(from) ?? (to - from) / EdgePlans.StitchWidth(piece, edge.Edge, pinnedMm);
+                double? Count(double mm) => plan.Treatment.Count is { } n ? Math.Round(2 * n * plan.Match.ShareAt(Math.Clamp(mm / plan.PinnedMm, 0, 1))) / 2 : null;
+                var stitches = Count(to) - Count(from) ?? (to - from) / plan.StitchMm;
                 int? picked = stitches is { } s ? (int)Math.Floor((s / settings.Wires.Every) + 1e-6) + 1 : null;
                 wires.Add(new(wires.Count + 1, edge.Edge, edge.Form, edge.Lengths[i].LengthMm, edge.Lengths[i].Owned, from, to, Count(from), Count(to), picked, edge.SagMm[i]));
             }

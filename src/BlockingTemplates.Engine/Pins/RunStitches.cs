@@ -1,12 +1,10 @@
-using BlockingTemplates.Engine.Pieces;
-
 namespace BlockingTemplates.Engine.Pins;
 
 /// <summary>The places on a run of edges where a mark may stand: stitches where they are counted, anywhere else.</summary>
 /// <param name="Run">The run.</param>
-/// <param name="Edges">What was said of all edges.</param>
+/// <param name="Edges">What is planned for all edges.</param>
 /// <param name="IsOwnMirror">Whether the run is symmetric about its middle, and its places shall be.</param>
-public sealed record RunStitches(EdgeRun Run, IReadOnlyList<EdgeTreatment> Edges, bool IsOwnMirror)
+public sealed record RunStitches(EdgeRun Run, IReadOnlyList<EdgePlan> Edges, bool IsOwnMirror)
 {
     private const double Contact = 1e-6;
 
@@ -19,9 +17,9 @@ public sealed record RunStitches(EdgeRun Run, IReadOnlyList<EdgeTreatment> Edges
         if (IsOwnMirror && place > (Run.Length / 2) + Contact)
             return Run.Length - Nearest(Run.Length - place);
         var (edge, fraction) = Run.Locate(place);
-        if (Edges[edge].Count is not { } count)
+        if (Edges[edge] is not { Treatment.Count: { } count, Match: var match })
             return place;
-        return Run.PositionOf(edge, Math.Floor((fraction * count) + 0.5 + HalfWay) / count)!.Value;
+        return Run.PositionOf(edge, match.PinnedAt(Math.Min(Math.Floor((match.ShareAt(fraction) * count) + 0.5 + HalfWay) / count, 1)))!.Value;
     }
 
     /// <summary>The next stitch at a place or beyond it, where the edge is counted, else the place itself.</summary>
@@ -32,10 +30,10 @@ public sealed record RunStitches(EdgeRun Run, IReadOnlyList<EdgeTreatment> Edges
         if (IsOwnMirror && place > (Run.Length / 2) + Contact)
             return Run.Length - Next(Run.Length - place, !onward);
         var (edge, fraction) = Run.Locate(place);
-        if (Edges[edge].Count is not { } count)
+        if (Edges[edge] is not { Treatment.Count: { } count, Match: var match })
             return place;
-        var at = fraction * count;
-        return Run.PositionOf(edge, (onward ? Math.Ceiling(at - HalfWay) : Math.Floor(at + HalfWay)) / count)!.Value;
+        var at = match.ShareAt(fraction) * count;
+        return Run.PositionOf(edge, match.PinnedAt(Math.Clamp((onward ? Math.Ceiling(at - HalfWay) : Math.Floor(at + HalfWay)) / count, 0, 1)))!.Value;
     }
 
     /// <summary>Whether a mark may stand at the middle of a symmetric run.</summary>

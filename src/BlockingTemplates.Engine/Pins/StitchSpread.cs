@@ -14,22 +14,23 @@ public sealed class StitchSpread
     private const double Loosen = 1.01;
 
     private readonly EdgeRun _run;
-    private readonly IReadOnlyList<EdgeTreatment> _edges;
+    private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly List<double> _forced;
     private readonly bool _isOwnMirror;
     private readonly int _fewer;
     private readonly double[] _at;
     private readonly double[] _shares;
     private double _limit = 1;
+    private int _leastGaps = 1;
 
     /// <summary>The spread of a run.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="edges">What was said of all edges.</param>
+    /// <param name="edges">What is known of all edges.</param>
     /// <param name="profile">How wide gaps may be.</param>
     /// <param name="forced">Places inside the run that get a mark wherever they lie, between stitches too.</param>
     /// <param name="isOwnMirror">Whether the run is symmetric about its middle, and its places shall be.</param>
     /// <param name="fewer">How many gaps fewer than the profile asks for: all gaps are then let out by the same share.</param>
-    public StitchSpread(EdgeRun run, IReadOnlyList<EdgeTreatment> edges, SpacingProfile profile, IEnumerable<double> forced, bool isOwnMirror, int fewer = 0)
+    public StitchSpread(EdgeRun run, IReadOnlyList<EdgePlan> edges, SpacingProfile profile, IEnumerable<double> forced, bool isOwnMirror, int fewer = 0)
     {
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(profile);
@@ -42,10 +43,15 @@ public sealed class StitchSpread
     public IReadOnlyList<double> Places()
     {
         List<double> first = _run.IsClosed ? [0] : [];
-        if (_run.Edges.Any(e => _edges[e].Hold == Holding.None))
+        if (_run.Edges.Any(e => _edges[e].Treatment.Hold == Holding.None))
             return [.. first, .. _forced];
         var places = Filled();
-        for (var wanted = places.Count - _fewer; places.Count > wanted && _limit < 8;)
+        var wanted = Math.Max(0, places.Count - _fewer);
+
+        // Stitches may leave no limit that gives just the gaps wanted: the next wider one then gives too few.
+        if (_fewer > 0 && _forced.Count == 0 && !_isOwnMirror)
+            _leastGaps = wanted + 1;
+        while (places.Count > wanted && _limit < 8)
         {
             _limit *= Loosen;
             places = Filled();
@@ -80,7 +86,7 @@ public sealed class StitchSpread
     /// <summary>Places between two, as few as the profile allows.</summary>
     private List<double> Even(double from, double to)
     {
-        var gaps = Gaps(from, to);
+        var gaps = Math.Max(_leastGaps, Gaps(from, to));
         return Walk(from, Back(to, from), gaps - 1, (Shares(to) - Shares(from)) / gaps);
     }
 
@@ -164,9 +170,9 @@ public sealed class StitchSpread
     private double OnStitch(double place, Func<double, double> whole, int uncounted = 0)
     {
         var (edge, fraction) = _run.Locate(Math.Clamp(place - (uncounted < 0 ? 2 * Contact : 0), 0, _run.Length));
-        if (_edges[edge].Count is not { } count)
+        if (_edges[edge] is not { Treatment.Count: { } count, Match: var match })
             return Math.Clamp(place + uncounted, 0, _run.Length);
-        var found = _run.PositionOf(edge, Math.Clamp(whole(fraction * count) / count, 0, 1)) ?? place;
+        var found = _run.PositionOf(edge, match.PinnedAt(Math.Clamp(whole(match.ShareAt(fraction) * count) / count, 0, 1))) ?? place;
 
         // A run that goes all round ends where it starts.
         if (_run.IsClosed && Math.Abs(found - place) > _run.Length / 2)

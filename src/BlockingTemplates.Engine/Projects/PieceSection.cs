@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects.Sections;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Projects;
 
@@ -20,6 +21,9 @@ internal sealed record PieceSection
     [Description("Whether left and right measurements are averaged.")]
     public bool? EvenOut { get; init; }
 
+    [Description("Names of a mirrored pair, such as right front and left front: the first as measured, the second its mirror image."), AtMost(2)]
+    public IReadOnlyList<string>? Pair { get; init; }
+
     [Description("The finished size.")]
     public required FinishedValue Finished { get; init; }
 
@@ -27,6 +31,21 @@ internal sealed record PieceSection
     public UnblockedValue? Unblocked { get; init; }
 
     [Description("What is said of single edges, by name.")]
+    public Dictionary<string, EdgeSection>? Edges { get; init; }
+}
+
+internal sealed record SizeSection
+{
+    [Description("What it is called."), AtMost(Limits.LongestName)]
+    public required string Name { get; init; }
+
+    [Description("Finished measurements instead of the piece's, name by name.")]
+    public FinishedValue? Finished { get; init; }
+
+    [Description("Unblocked measurements instead of the piece's, name by name.")]
+    public UnblockedValue? Unblocked { get; init; }
+
+    [Description("What is said of single edges instead, name by name.")]
     public Dictionary<string, EdgeSection>? Edges { get; init; }
 }
 
@@ -115,4 +134,43 @@ internal sealed record EdgeSection
 
     [Description("What holds the edge.")]
     public Holding? Hold { get; init; }
+
+    [Description("A mark at every so many stitches or rows of a counted edge, whatever the spacing."), Range(1, Limits.MostCounted)]
+    public int? Every { get; init; }
+
+    [Description("Points or scallops, evenly spread between the edge's corners, which are valleys.")]
+    public PointsSection? Points { get; init; }
+
+    [Description("Known stitches or rows of a counted edge, in order, where they do not lie evenly."), AtMost(Limits.MostStations)]
+    public IReadOnlyList<StationSection>? Stations { get; init; }
+}
+
+internal sealed record PointsSection
+{
+    [Description("How many."), Range(1, Limits.MostEdges)]
+    public required int Count { get; init; }
+
+    [Description("How far the finished tips stand out of the line through the valleys.")]
+    public required LengthValue Depth { get; init; }
+
+    [Description("How far they stand out unblocked; unless said in the measure of the edge's length.")]
+    public LengthValue? UnblockedDepth { get; init; }
+
+    [Description("Straight to a point, or a round scallop; point unless said.")]
+    public PointShape? Shape { get; init; }
+
+    [Description("Whether the valleys hang free or have a mark each; free unless said.")]
+    public Valleys? Valleys { get; init; }
+}
+
+internal sealed record StationSection
+{
+    [Description("The stitch or row, counted from the edge's first corner."), Range(1, Limits.MostCounted)]
+    public required int Stitch { get; init; }
+
+    [Description("How far along the unblocked edge it lies from there.")]
+    public LengthValue? At { get; init; }
+
+    [Description("How far along the finished edge it shall lie; evenly unless said.")]
+    public LengthValue? Finished { get; init; }
 }

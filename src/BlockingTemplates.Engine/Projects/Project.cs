@@ -28,6 +28,21 @@ public sealed record Project
     /// <summary>Whether left and right measurements are averaged.</summary>
     public bool EvenOut { get; init; }
 
+    /// <summary>Names of a mirrored pair, the one that was measured first; null where there is one piece.</summary>
+    public PairNames? Pair { get; init; }
+
+    /// <summary>The name of its size, where the file lists several; else empty.</summary>
+    public string Size { get; init; } = "";
+
+    /// <summary>Which of a pair it is; else empty.</summary>
+    public string PieceName { get; init; } = "";
+
+    /// <summary>Whether the piece is the mirror image of what is measured here.</summary>
+    public bool IsMirrored { get; init; }
+
+    /// <summary>Size and piece in words, such as "size M, left front"; empty where there is one plan.</summary>
+    public string Part => string.Join(", ", new[] { Size.Length > 0 ? $"size {Size}" : "", PieceName }.Where(w => w.Length > 0));
+
     /// <summary>The finished measurements.</summary>
     public required Measurements Finished { get; init; }
 

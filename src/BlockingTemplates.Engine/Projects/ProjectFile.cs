@@ -55,8 +55,8 @@ internal sealed record ProjectFile
     [Description("The comb pins.")]
     public CombsSection? Combs { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: several sizes.")]
-    public JsonElement? Sizes { get; init; }
+    [Description("Several sizes of the piece, each planned by itself: what each has instead of the piece's own."), AtMost(Limits.MostSizes)]
+    public IReadOnlyList<SizeSection>? Sizes { get; init; }
 
     [Description("Seconds after which the computation of the cloth ends with the best found so far; none unless said."), Range(Limits.LeastSeconds, Limits.MostSeconds)]
     public double? TimeLimit { get; init; }

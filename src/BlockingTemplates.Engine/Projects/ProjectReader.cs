@@ -38,9 +38,25 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
         }
 
         var root = JsonText.Read(utf8, reading);
+        if (root is not null && SizesReader.Read(root, reading) is { Count: > 0 } sized)
+        {
+            List<SizeReading> sizes = [.. sized.Select(ReadSize)];
+            reading.Close();
+            return new(sizes[0].Project, reading.Findings, new(root)) { Sizes = sizes };
+        }
+
         var project = root is null ? null : ReadRoot(root, reading);
         reading.Close();
         return new(project, reading.Findings, new(root));
+    }
+
+    private SizeReading ReadSize(SizedFile size)
+    {
+        var reading = new FileReading { Beside = beside };
+        var project = ReadRoot(size.Root, reading);
+        reading.Close();
+        var read = new SizeReading(size.Name, project is null ? null : project with { Size = size.Name }, reading.Findings, size.Own);
+        return read with { Findings = read.AtTruePaths(reading.Findings) };
     }
 
     private Project? ReadRoot(JsonPlace root, FileReading reading)
@@ -77,6 +93,7 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
             FaceUp = piece.FaceUp,
             MeasuredFaceUp = piece.MeasuredFaceUp,
             EvenOut = piece.EvenOut,
+            Pair = piece.Pair,
             Finished = piece.Finished,
             Unblocked = piece.Unblocked,
             Edges = piece.Edges,

@@ -9,4 +9,11 @@ namespace BlockingTemplates.Engine.Projects;
 /// </param>
 /// <param name="Findings">Every problem and note, each with its line, in the file's order of sections.</param>
 /// <param name="Lines">The lines of the file's paths, for what later stages find.</param>
-public sealed record ProjectReading(Project? Project, Findings Findings, PathLines Lines);
+public sealed record ProjectReading(Project? Project, Findings Findings, PathLines Lines)
+{
+    /// <summary>
+    /// The file in each of its sizes, where it lists several: <see cref="Project"/> is then the first of them, and
+    /// <see cref="Findings"/> holds what was found in the list itself. Empty where it lists none.
+    /// </summary>
+    public IReadOnlyList<SizeReading> Sizes { get; init; } = [];
+}

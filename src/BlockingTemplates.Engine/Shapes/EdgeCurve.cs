@@ -22,6 +22,9 @@ public abstract class EdgeCurve
     /// <summary>The direction of travel at a fraction of the arc length, length 1.</summary>
     public abstract Vector Direction(double fraction);
 
+    /// <summary>The direction to the right of travel (away from the piece on a counter-clockwise outline), length 1; at a tip or a valley half-way between both sides'.</summary>
+    public virtual Vector Outward(double fraction) => Direction(fraction).TurnedRight;
+
     /// <summary>Points on the curve, both ends included, whose joining lines stay within a distance of it.</summary>
     /// <param name="toleranceMm">Greatest distance between the curve and the lines, in millimetres, above 0.</param>
     public abstract IReadOnlyList<Point> Flatten(double toleranceMm);

@@ -4,7 +4,7 @@ namespace BlockingTemplates.Engine.Shapes;
 
 /// <summary>Lays one outline on another: turned and shifted, never scaled or mirrored.</summary>
 /// <remarks>
-/// Least integral of the squared distance between points at equal fractions of equal edges, over the target's arc
+/// Least integral of the squared distance between points that belong to each other on equal edges, over the target's arc
 /// length. Closed form in the plane (the angle of the summed cross and scalar products; Kabsch, Acta
 /// Crystallographica A32, 1976, 922, in two dimensions); integrals by Gauss-Legendre quadrature between the places
 /// where either edge is less smooth.
@@ -19,13 +19,14 @@ public static class RigidFit
     /// <param name="moving">The outline that is moved.</param>
     /// <param name="target">The outline it is laid on; the same number of edges.</param>
     /// <param name="pinned">A point of each that must meet exactly, or null for none.</param>
-    public static Affine Lay(Outline moving, Outline target, (Point Moving, Point Target)? pinned)
+    /// <param name="matches">For each edge which fractions belong to each other, the target's being the pinned ones; null where equal fractions do.</param>
+    public static Affine Lay(Outline moving, Outline target, (Point Moving, Point Target)? pinned, IReadOnlyList<Correspondence>? matches = null)
     {
         ArgumentNullException.ThrowIfNull(moving);
         ArgumentNullException.ThrowIfNull(target);
         if (moving.Edges.Count != target.Edges.Count)
             throw new ArgumentException("Both outlines need the same edges.", nameof(moving));
-        var samples = target.Edges.SelectMany((e, i) => Samples(moving.Edges[i].Curve, e.Curve)).ToList();
+        var samples = target.Edges.SelectMany((e, i) => Samples(moving.Edges[i].Curve, e.Curve, matches?[i] ?? Correspondence.Even)).ToList();
         var total = samples.Sum(s => s.Weight);
         var from = pinned?.Moving ?? new Point(samples.Sum(s => s.Weight * s.From.X) / total, samples.Sum(s => s.Weight * s.From.Y) / total);
         var to = pinned?.Target ?? new Point(samples.Sum(s => s.Weight * s.To.X) / total, samples.Sum(s => s.Weight * s.To.Y) / total);
@@ -39,9 +40,9 @@ public static class RigidFit
         return Affine.Shift(Point.Origin - from).Then(Affine.Turn(Math.Atan2(cross, dot))).Then(Affine.Shift(to - Point.Origin));
     }
 
-    private static IEnumerable<(double Weight, Point From, Point To)> Samples(EdgeCurve moving, EdgeCurve target)
+    private static IEnumerable<(double Weight, Point From, Point To)> Samples(EdgeCurve moving, EdgeCurve target, Correspondence match)
     {
-        double[] breaks = [.. moving.Breaks.Concat(target.Breaks).Order()];
+        double[] breaks = [.. moving.Breaks.Select(match.PinnedOf).Concat(target.Breaks).Concat(match.Pinned).Order()];
         var parts = (LeastPartsPerEdge + breaks.Length - 1) / breaks.Length;
         for (var i = 1; i < breaks.Length; i++)
         {
@@ -52,7 +53,7 @@ public static class RigidFit
                 var step = (breaks[i] - breaks[i - 1]) / parts;
                 var rule = new GaussLegendreRule(breaks[i - 1] + (part * step), breaks[i - 1] + ((part + 1) * step), Order);
                 for (var k = 0; k < rule.Order; k++)
-                    yield return (rule.GetWeight(k) * target.Length, moving.At(rule.GetAbscissa(k)), target.At(rule.GetAbscissa(k)));
+                    yield return (rule.GetWeight(k) * target.Length, moving.At(match.UnblockedAt(rule.GetAbscissa(k))), target.At(rule.GetAbscissa(k)));
             }
         }
     }

@@ -33,6 +33,10 @@ public static class PlanJson
         json.WriteStartObject();
         json.WriteNumber("format", 1);
         json.WriteString("title", plan.Project.Title);
+        if (plan.Project.Size.Length > 0)
+            json.WriteString("size", plan.Project.Size);
+        if (plan.Project.PieceName.Length > 0)
+            json.WriteString("piece", plan.Project.PieceName);
         json.WriteString("units", LengthWords.UnitOf(plan.Project.Units));
         json.WriteString("faceUp", plan.Piece.FaceUp == WorkSide.RightSide ? "right side" : "wrong side");
         json.WriteString("anchor", plan.Pins.Anchor.Name);
@@ -49,7 +53,7 @@ public static class PlanJson
         HoldsJson.Write(plan, json);
         Mats(plan, json);
         json.List("sheets", plan.Guides, g => Sheets(g, json));
-        json.WriteNull("fabric");
+        FabricJson.Write(plan, json);
         json.List("notes", plan.Notes, n => Note(n, json));
         json.List("cautions", CautionRules.For(plan), json.WriteStringValue);
         json.WriteEndObject();
@@ -65,9 +69,9 @@ public static class PlanJson
         json.Ratio("stretch", edge.Stretch);
         json.WriteNumber("pins", plan.Pins.Marks.Count(m => m.Edge == index));
         json.WriteString("spacingRule", edge.SpacingRule);
-        json.WriteNull("scallopMm");
+        json.Mm("scallopMm", plan.Cloth?.Edges[index]?.Worst?.ScallopMm);
         json.Mm("mayDipMm", edge.MayDipMm);
-        json.WriteNull("determined");
+        json.YesOrNo("determined", plan.Cloth?.Edges[index]?.IsDetermined);
         json.Line("pinned", plan.Pins.Pinned.Edges[index].Curve.Flatten(Outline.FlatteningMm));
         json.Line("unblocked", plan.Pins.LayLine?.Edges[index].Curve.Flatten(Outline.FlatteningMm));
         json.WriteEndObject();
@@ -94,9 +98,11 @@ public static class PlanJson
             json.WriteNull("bar");
         json.At("rest", mark.Rest);
         json.Mm("pullMm", mark.Pull?.Length);
-        json.WriteNull("restInTurn");
-        json.WriteNull("pullInTurnMm");
-        json.WriteNull("loadShare");
+        var inTurn = plan.Cloth?.InTurnOf(mark);
+        json.At("restInTurn", inTurn?.Rest);
+        json.Mm("pullInTurnMm", inTurn?.PullMm(mark));
+        json.YesOrNo("inTurnApproximate", inTurn?.IsApproximate);
+        json.Ratio("loadShare", plan.Cloth?.LoadShares[mark.Number - 1]);
         json.WriteString("mat", seat.Mat);
         json.WritePropertyName("onMat");
         json.Pair(seat.OnMat.X, seat.OnMat.Y);

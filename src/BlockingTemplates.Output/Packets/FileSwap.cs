@@ -42,6 +42,12 @@ internal sealed class FileSwap(string folder, string old, Action<string, string,
     public void Place(string file, string name)
     {
         var place = Path.Combine(folder, name);
+        if (Path.GetDirectoryName(place) is { } own && !Directory.Exists(own))
+        {
+            Directory.CreateDirectory(own);
+            _undo.Push(() => Directory.Delete(own, recursive: false));
+        }
+
         if (File.Exists(place))
         {
             var kept = NextKept();
@@ -56,7 +62,7 @@ internal sealed class FileSwap(string folder, string old, Action<string, string,
         }
     }
 
-    /// <summary>Takes a file away, if it is there.</summary>
+    /// <summary>Takes a file away, if it is there, and its own folder once that is empty.</summary>
     public void Remove(string name)
     {
         var place = Path.Combine(folder, name);
@@ -64,6 +70,11 @@ internal sealed class FileSwap(string folder, string old, Action<string, string,
         var kept = NextKept();
         move(place, kept, false);
         _undo.Push(() => File.Move(kept, place, overwrite: true));
+        if (Path.GetDirectoryName(place) is { } own && own != Path.TrimEndingDirectorySeparator(folder) && !Directory.EnumerateFileSystemEntries(own).Any())
+        {
+            Directory.Delete(own, recursive: false);
+            _undo.Push(() => Directory.CreateDirectory(own));
+        }
     }
 
     private string NextKept() => Path.Combine(old, $"{_count++}");

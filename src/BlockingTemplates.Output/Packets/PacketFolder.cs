@@ -76,6 +76,7 @@ public sealed class PacketFolder
             Directory.CreateDirectory(fresh);
             Directory.CreateDirectory(old);
             var list = PacketList.Of(files);
+            foreach (var own in files.Select(f => Path.GetDirectoryName(Path.Combine(fresh, f.Name))!).Distinct()) Directory.CreateDirectory(own);
             foreach (var file in files) Write(Path.Combine(fresh, file.Name), file.Bytes, cancellation);
             var both = Path.Combine(waiting, "both.txt");
             Write(both, before.With(list).ToBytes(), cancellation);
@@ -114,6 +115,7 @@ public sealed class PacketFolder
         {
             var path = Path.Combine(Folder, file.Name);
             if (Directory.Exists(path)) inTheWay.Add((file.Name, "is a folder"));
+            if (Path.GetDirectoryName(path) is { } own && File.Exists(own)) inTheWay.Add((file.Name.Split('/')[0], "is no folder"));
             if (!File.Exists(path)) continue;
             var hash = PacketList.HashOf(path);
             if (before.Lists(file.Name, hash) || hash == PacketList.HashOf(file.Bytes.Span)) continue;

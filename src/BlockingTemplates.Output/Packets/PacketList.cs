@@ -51,8 +51,9 @@ internal sealed class PacketList
         return list;
     }
 
-    /// <summary>Whether a name can be a packet's file: a plain safe name, and not the list itself.</summary>
-    public static bool IsOwnName(string name) => SafeFileName.IsSafe(name) && !name.Equals(FileName, StringComparison.OrdinalIgnoreCase);
+    /// <summary>Whether a name can be a packet's file: a plain safe name, or one in a folder of a safe name; and not the list itself.</summary>
+    public static bool IsOwnName(string name) =>
+        name.Split('/') is { Length: 1 or 2 } steps && Array.TrueForAll(steps, SafeFileName.IsSafe) && !name.Equals(FileName, StringComparison.OrdinalIgnoreCase);
 
     public bool Lists(string name) => _entries.Exists(e => e.Name == name);
 

@@ -108,6 +108,91 @@ public class KindProblemsTests
         Assert.Contains(found, p => p.Path == path && p.What.Contains(what, StringComparison.Ordinal));
     }
 
+    public static TheoryData<string, string, string, string, string> WrongOnes
+    {
+        get
+        {
+            var wrong = new TheoryData<string, string, string, string, string>();
+            foreach (var kind in PieceKinds.All.Where(k => !k.GivenByCorners))
+            {
+                var unblocked = kind.IsMeasuredBySides ? kind.EdgeNames.Select(e => (Name: e, Reach: SizeReach.AboveZero)) : kind.UnblockedSizes.Select(s => (s.Name, s.Reach));
+                foreach (var (state, name, reach) in kind.FinishedSizes.Select(s => ("finished", s.Name, s.Reach)).Concat(unblocked.Select(u => ("unblocked", u.Name, u.Reach))))
+                {
+                    wrong.Add(kind.Shape, state, name, "\"as long as my arm\"", "");
+                    wrong.Add(kind.Shape, state, name, "true", "a length");
+                    wrong.Add(kind.Shape, state, name, "99999", "is more than 2000 cm");
+                    wrong.Add(kind.Shape, state, name, "null", "blank");
+                    if (reach != SizeReach.EitherWay)
+                        wrong.Add(kind.Shape, state, name, "-7", "is negative");
+                    if (reach == SizeReach.AboveZero)
+                        wrong.Add(kind.Shape, state, name, "0", "is less than 1 cm");
+                }
+            }
+
+            return wrong;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(WrongOnes))]
+    public void Every_measurement_of_every_kind_that_cannot_be_is_one_problem_at_its_place(string shape, string state, string name, string value, string what)
+    {
+        var kind = PieceKinds.Find(shape)!;
+        var sizes = RandomPieces.Sizes(shape, new Random(4)).ToDictionary(s => s.Key, s => $"\"{s.Value.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} mm\"");
+        Dictionary<string, string> taped = [];
+        if (state == "unblocked")
+            taped = (kind.IsMeasuredBySides ? kind.EdgeNames : kind.UnblockedSizes.Select(s => s.Name)).ToDictionary(n => n, _ => "30");
+        else if (kind.FinishedSizes.Single(s => s.Name == name) is { } asked && (asked.InsteadOf is not null || kind.FinishedSizes.Any(s => s.InsteadOf == name)))
+        {
+            // One way of giving the size at a time.
+            foreach (var other in kind.FinishedSizes.Where(s => (s.InsteadOf ?? s.Name) == (asked.InsteadOf ?? name)))
+            {
+                sizes.Remove(other.Name);
+                if (other.InsteadOf == asked.InsteadOf)
+                    sizes[other.Name] = "40";
+            }
+
+            sizes.Remove("offset");
+        }
+
+        (state == "finished" ? sizes : taped)[name] = value;
+        string Listed(Dictionary<string, string> entries) => string.Join(", ", entries.Select(e => $"\"{e.Key}\": {e.Value}"));
+        var unblocked = state == "finished" ? null : kind.IsMeasuredBySides ? $"\"sides\": {{ {Listed(taped)} }}" : Listed(taped);
+        var (path, said) = Assert.Single(Problems(Project(shape, Listed(sizes), unblocked)));
+        Assert.Equal(state == "unblocked" && kind.IsMeasuredBySides ? $"piece.unblocked.sides.{name}" : $"piece.{state}.{name}", path);
+        Assert.Contains(what, said, StringComparison.Ordinal);
+    }
+
+    public static TheoryData<string, string> MissingUnblocked
+    {
+        get
+        {
+            var missing = new TheoryData<string, string>();
+            foreach (var kind in PieceKinds.All.Where(k => !k.GivenByCorners))
+            {
+                foreach (var name in kind.IsMeasuredBySides ? kind.EdgeNames : kind.UnblockedSizes.Select(s => s.Name))
+                    missing.Add(kind.Shape, name);
+            }
+
+            return missing;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(MissingUnblocked))]
+    public void A_missing_unblocked_measurement_is_a_problem_in_the_kinds_words(string shape, string missing)
+    {
+        var kind = PieceKinds.Find(shape)!;
+        var sizes = RandomPieces.Sizes(shape, new Random(5)).Select(s => $"\"{s.Key}\": \"{s.Value.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)} mm\"");
+        var taped = string.Join(", ", (kind.IsMeasuredBySides ? kind.EdgeNames : kind.UnblockedSizes.Select(s => s.Name)).Where(n => n != missing).Select(n => $"\"{n}\": 30"));
+        var problems = Problems(Project(shape, string.Join(", ", sizes), kind.IsMeasuredBySides ? $"\"sides\": {{ {taped} }}" : taped));
+        var words = kind.IsMeasuredBySides ? missing : kind.UnblockedSizes.Single(s => s.Name == missing).Words;
+        var (path, what) = Assert.Single(problems);
+        Assert.Equal(kind.IsMeasuredBySides ? $"piece.unblocked.sides.{missing}" : $"piece.unblocked.{missing}", path);
+        Assert.Contains(words, what, StringComparison.Ordinal);
+        Assert.Contains("is missing", what, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_finished_size_that_is_missing_as_a_whole_is_one_problem()
     {

@@ -20,7 +20,7 @@ internal static class Reading
         PieceKinds.All,
         name => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase)),
         [.. Papers.Select(p => p.Name)],
-        name => new(File.ReadAllBytes(Path.Combine(Shared!, "examples", name)), null));
+        name => Path.Combine(Shared!, "examples", name) is var path && File.Exists(path) ? new(File.ReadAllBytes(path), null) : new(null, $"{name} was not found."));
 
     public static string Shared { get; } = SharedFolder();
 

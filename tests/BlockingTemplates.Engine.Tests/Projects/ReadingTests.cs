@@ -136,7 +136,6 @@ public class ReadingTests
         Reading.IsSingle(Reading.Triangle(", " + more), path, what, "Write");
 
     [Theory]
-    [InlineData("\"sizes\": [\"S\"]", "sizes")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {

@@ -97,7 +97,7 @@ public sealed class PacketFolderTests : PacketTrial
     [Fact]
     public void Wrong_names_are_the_programmers_mistake()
     {
-        foreach (var name in new[] { "../x", "a/b", "", "packet.txt", "PACKET.TXT", ".hidden", "con" })
+        foreach (var name in new[] { "../x", "a/b/c", "", "packet.txt", "PACKET.TXT", ".hidden", "con" })
         {
             Assert.Throws<ArgumentException>(() => Write((name, "1")));
         }

@@ -10,6 +10,9 @@ namespace BlockingTemplates.Engine.Pins.Combs;
 /// <param name="ToFraction">Fraction of the edge at its last prong.</param>
 public sealed record CombBar(Point From, Point To, int Prongs, double FromFraction, double ToFraction)
 {
+    /// <summary>Fractions of the unblocked edge that its first and last prong hold.</summary>
+    public (double From, double To) Rest { get; init; } = (FromFraction, ToFraction);
+
     /// <summary>Where each prong stands.</summary>
     public IEnumerable<Point> ProngsAt => Enumerable.Range(0, Prongs).Select(k => From.Toward(To, (double)k / (Prongs - 1)));
 

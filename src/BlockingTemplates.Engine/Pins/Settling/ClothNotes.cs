@@ -48,7 +48,7 @@ internal static class ClothNotes
         var edge = PlaceWords.EdgeWords(pins.Edges[hold.Edge].Name);
         var dips = Math.Abs(worst.ScallopMm);
         var between = $"between marks {worst.From} and {worst.To}";
-        if (pins.Edges[hold.Edge].Treatment.Hold == Pieces.Holding.Wire)
+        if (pins.Edges[hold.Edge].Treatment.HeldBy == Pieces.Holding.Wire)
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The wire of the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Use a stiffer wire, or set a pin more there.");
         else if (settings.Spacing is { } spacing)
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"With your spacing of {findings.Say(spacing.Millimetres)} the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Leave \"pins.spacing\" out to let the cloth decide, or lay a wire or comb pins there.");

@@ -6,7 +6,7 @@ using BlockingTemplates.Engine.Shapes;
 namespace BlockingTemplates.Engine.Pins.Settling;
 
 /// <summary>Computes the cloth of one piece: first where it needs pins, then, on the pins as they stand on the mats, what it does.</summary>
-public sealed class ClothStudy
+public sealed class ClothStudy : IDisposable
 {
     private readonly Piece _piece;
     private readonly PinSettings _settings;
@@ -36,8 +36,9 @@ public sealed class ClothStudy
     /// <param name="pins">Its pins by the spacing setting.</param>
     /// <param name="computation">How much is computed, who is told, what ends it.</param>
     /// <param name="findings">Takes a note where the cloth did not come to rest.</param>
+    /// <param name="isPlaced">Whether the pins stay where they are.</param>
     /// <returns>The study; null where the piece was not measured unblocked, no cloth is asked for, or none came to rest.</returns>
-    public static ClothStudy? Of(Piece piece, PinSettings settings, PinPlan pins, Computation computation, Findings findings)
+    public static ClothStudy? Of(Piece piece, PinSettings settings, PinPlan pins, Computation computation, Findings findings, bool isPlaced = false)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(settings);
@@ -55,9 +56,9 @@ public sealed class ClothStudy
             () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
             () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest });
         computation.Cancellation.ThrowIfCancellationRequested();
-        if (anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
+        if (!isPlaced && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
-        var settled = settings.Spacing is null
+        var settled = settings.Spacing is null && !isPlaced
             ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)
             : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
         if (settled is not null)
@@ -87,9 +88,9 @@ public sealed class ClothStudy
             () =>
             {
                 settled = _cloth.Settle(pins, start, _computation with { TimeIsUp = default });
-                turns[0] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), 1, half, _computation);
+                turns[0] = late ? [] : Turns(1, half);
             },
-            () => turns[1] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), half + 1, pins.Marks.Count, _computation));
+            () => turns[1] = late ? [] : Turns(half + 1, pins.Marks.Count));
         if (settled is not { Rest.Converged: true })
         {
             ClothNotes.NotAtRest(_computation, true, findings);
@@ -100,7 +101,15 @@ public sealed class ClothStudy
         var plan = Told(settled, turns[0].Count == half ? [.. turns[0], .. turns[1]] : turns[0]) with { Soft = soft, Stiff = stiff };
         ClothNotes.Add(plan, pins, _settings, _limits, findings);
         return plan;
+        List<PullInTurn> Turns(int from, int to)
+        {
+            using var coarse = new PinnedCloth(_piece, _material.Likely, node);
+            return PinningInTurn.Of(pins, coarse, from, to, _computation);
+        }
     }
+
+    /// <summary>Hands the memory on to the next.</summary>
+    public void Dispose() => _cloth.Dispose();
 
     private ClothPlan Told(SettledPins settled, IReadOnlyList<PullInTurn> turns)
     {
@@ -128,7 +137,7 @@ public sealed class ClothStudy
             Slack = ClothRegion.Slack(stretch),
             Beyond = _material.Took is var (along, across) ? ClothRegion.Beyond(stretch, along, across) : [],
             FreeEdge = rim,
-            OffLine = [.. settled.Gaps.Where(g => Math.Abs(g.ScallopMm) > 1).Select(g => Between(pins, rim, g))],
+            OffLine = [.. settled.Gaps.Where(ClothPlan.IsOffLine).Select(g => Between(pins, rim, g))],
         };
     }
 
@@ -148,7 +157,7 @@ public sealed class ClothStudy
         }
 
         return [.. inside.OrderBy(p => p.Along).Select(p => p.At)];
-        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.Fraction);
+        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.RestFraction);
     }
 
     private (ClothEnd? Soft, ClothEnd? Stiff) Ends(SettledPins settled)
@@ -158,7 +167,7 @@ public sealed class ClothStudy
         OrthotropicCloth[] cloths = [_material.Soft, _material.Stiff];
         Parallel.For(0, 2, new() { MaxDegreeOfParallelism = 2, CancellationToken = _computation.Cancellation }, i =>
         {
-            var cloth = new PinnedCloth(_cloth, cloths[i]);
+            using var cloth = new PinnedCloth(_cloth, cloths[i]);
             var here = cloth.Settle(settled.Plan, settled.Rest.Places, _computation);
             if (!here.Rest.Converged)
                 return;

@@ -12,6 +12,9 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// <param name="Determined">Whether the cloth decides the line; false where it is slack, null where not known.</param>
 public readonly record struct MarkGap(int From, int To, double FromMm, double WidthMm, double ScallopMm, int Edge, double Fraction, bool? Determined)
 {
+    /// <summary>Whether its marks stand where the maker said, so that no spacing is looked for.</summary>
+    public bool IsSet { get; init; }
+
     /// <summary>Arc length of the gap's middle, in millimetres; may run on past the outline's length.</summary>
     public double MiddleMm => FromMm + (WidthMm / 2);
 }

@@ -10,7 +10,7 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// Nodes stand half a stitch apart all along the edge, so that marks may come and go without a new mesh. Not for use by
 /// several threads at once.
 /// </remarks>
-public sealed class PinnedCloth
+public sealed class PinnedCloth : IDisposable
 {
     /// <summary>Width of an unblocked stitch where neither count nor stitch is said: an assumption, common for hand-made cloth.</summary>
     public static Length StitchUnsaid { get; } = Length.FromMillimetres(5);
@@ -43,7 +43,7 @@ public sealed class PinnedCloth
         _stitches = [.. unblocked.Edges.Select((_, i) => StitchOf(piece, i))];
         _isCorrected = nodesPerStitch == 2;
         Mesh = TriangleMesher.Mesh(unblocked, Grading(unblocked, nodeMm, nodesPerStitch));
-        _wired = [.. Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].Hold == Holding.Wire)];
+        _wired = [.. Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].HeldBy == Holding.Wire)];
         _solver = new(Mesh, cloth, _stitches.Max(), wired: _wired);
     }
 
@@ -84,7 +84,7 @@ public sealed class PinnedCloth
         ArgumentNullException.ThrowIfNull(mark);
         ArgumentNullException.ThrowIfNull(places);
         var sum = default(Vector);
-        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.Fraction, _stitches[mark.Edge]))
+        foreach (var (node, part) in RimStitches.Parts(Mesh, mark.Edge, mark.RestFraction, _stitches[mark.Edge]))
             sum += part * (places[node] - Point.Origin);
         return Point.Origin + sum;
     }
@@ -126,13 +126,13 @@ public sealed class PinnedCloth
                 var curve = plan.Pinned.Edges[wired].Curve;
                 var half = Math.Min(0.5, _stitches[wired] / 2 / UnblockedMm(wired));
                 var fraction = isStart ? half : 1 - half;
-                pins.Add(new(wired, fraction, _stitches[wired], curve.At(fraction)));
+                pins.Add(new(wired, fraction, _stitches[wired], curve.At(plan.Edges[wired].Match.PinnedOf(fraction))));
                 markOf.Add(i);
             }
         }
 
         var wires = plan.Wires.Select(w => new EdgeWire(
-            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve));
+            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve) { Match = plan.Edges[w.Edge].Match });
         return new(held.Support with { Pins = pins, Wires = [.. wires] }, markOf);
     }
 
@@ -169,9 +169,12 @@ public sealed class PinnedCloth
         return new(plan, rest, Gaps(plan, ring, held, rest), loads);
     }
 
+    /// <summary>Hands the memory on to the next.</summary>
+    public void Dispose() => _solver.LeaveMemory();
+
     private static IEnumerable<(double Fraction, Point At)> Stitches(Mark mark) => mark.Bar is not { } bar
-        ? [(mark.Fraction, mark.At)]
-        : bar.ProngsAt.Select((at, k) => (bar.FromFraction + ((bar.ToFraction - bar.FromFraction) * k / (bar.Prongs - 1)), at));
+        ? [(mark.RestFraction, mark.At)]
+        : bar.ProngsAt.Select((at, k) => (bar.Rest.From + ((bar.Rest.To - bar.Rest.From) * k / (bar.Prongs - 1)), at));
 
     private double UnblockedMm(int edge) => RimStitches.ArcOf(Mesh, edge, 1) - RimStitches.ArcOf(Mesh, edge, 0);
 
@@ -183,7 +186,7 @@ public sealed class PinnedCloth
         var starts = new double[plan.Edges.Count + 1];
         for (var e = 0; e < plan.Edges.Count; e++)
             starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
-        double Arc(int pin) => held.Support.Pins[pin] is var p ? starts[p.Edge] + (p.Fraction * plan.Edges[p.Edge].PinnedMm) : 0;
+        double Arc(int pin) => held.Support.Pins[pin] is var p ? starts[p.Edge] + (plan.Edges[p.Edge].Match.PinnedOf(p.Fraction) * plan.Edges[p.Edge].PinnedMm) : 0;
         return [.. line.Edge.Gaps(held.Support, rest).Where(g => held.MarkOf[g.FromPin] != held.MarkOf[g.ToPin]).Select(g =>
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
@@ -191,7 +194,10 @@ public sealed class PinnedCloth
             var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge);
             var scallop = wired is not null ? g.ScallopMm + (Math.Sign(g.ScallopMm) * wired.DipBetweenStitchesMm) : _isCorrected ? g.ScallopMm / PartRead : g.ScallopMm;
             return new MarkGap(
-                ring[held.MarkOf[g.FromPin]].Number, ring[held.MarkOf[g.ToPin]].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], scallop, g.Edge, g.Fraction, g.Determined);
+                ring[held.MarkOf[g.FromPin]].Number, ring[held.MarkOf[g.ToPin]].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], scallop, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
+            {
+                IsSet = plan.Edges[g.Edge].Treatment.HasSetPlaces,
+            };
         })];
     }
 

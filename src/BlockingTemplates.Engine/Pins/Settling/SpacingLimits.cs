@@ -18,6 +18,6 @@ internal readonly record struct SpacingLimits(double ScallopMm, double LeastMm, 
         return new(settings.Scallop.Millimetres, least, most, Math.Clamp(PinSettings.UsualSpacing.Millimetres, least, Math.Max(least, most)));
     }
 
-    /// <summary>Whether the scallop of a gap is kept; a gap whose line is not determined has none to keep.</summary>
-    public bool Keeps(MarkGap gap) => gap.Determined == false || Math.Abs(gap.ScallopMm) <= ScallopMm * (1 + Reading);
+    /// <summary>Whether the scallop of a gap is kept; a gap whose line is not determined, or whose marks stand where the maker said, has none to keep.</summary>
+    public bool Keeps(MarkGap gap) => gap.IsSet || gap.Determined == false || Math.Abs(gap.ScallopMm) <= ScallopMm * (1 + Reading);
 }

@@ -25,10 +25,7 @@ internal static class EdgesReader
             }
 
             var section = Section.Open<EdgeSection>(item, "what is said of an edge", reading);
-            edges.Add(item.Name!, new(
-                reading.Whole(section["count"], 1, Limits.MostCounted),
-                reading.Word<CountedIn>(section["of"]) ?? EdgeTreatment.Unsaid.Of,
-                reading.Word<Holding>(section["hold"]) ?? EdgeTreatment.Unsaid.Hold));
+            edges.Add(item.Name!, EdgeReader.Read(item.Name!, section, reading));
         }
 
         return edges;

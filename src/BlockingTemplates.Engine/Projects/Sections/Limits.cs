@@ -12,6 +12,8 @@ internal static class Limits
     public const int LongestFileName = 100;
     public const int MostEdges = 1000;
     public const int MostPoints = 10_000;
+    public const int MostStations = 1000;
+    public const int MostSizes = 20;
     public const int MostPapers = 20;
     public const int MostCounted = 100_000;
     public const double LeastSeconds = 0.1;
@@ -37,6 +39,9 @@ internal static class Limits
 
     /// <summary>A bow, a coordinate, how far out an edge lies.</summary>
     public static readonly LengthRange Signed = new(Centimetres(-2000), Centimetres(2000));
+
+    /// <summary>How far points stand out of their edge.</summary>
+    public static readonly LengthRange PointDepth = new(Centimetres(0.1), Centimetres(100));
 
     /// <summary>A station along a chord.</summary>
     public static readonly LengthRange Station = new(Length.Zero, Centimetres(2000));

@@ -8,7 +8,6 @@ internal static class NotYetArrived
     private static readonly Waiting[] All =
     [
         new("fringe", null, "fringe and tassels", "Space them yourself."),
-        new("sizes", null, "several sizes in one file", "Make a project file for each size."),
     ];
 
     /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>

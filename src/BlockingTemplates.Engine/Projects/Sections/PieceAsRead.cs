@@ -8,6 +8,7 @@ internal sealed record PieceAsRead(
     WorkSide FaceUp,
     WorkSide MeasuredFaceUp,
     bool EvenOut,
+    PairNames? Pair,
     Measurements Finished,
     Measurements? Unblocked,
     IReadOnlyDictionary<string, EdgeTreatment> Edges,

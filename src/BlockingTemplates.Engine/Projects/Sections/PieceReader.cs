@@ -17,6 +17,7 @@ internal static class PieceReader
         var faceUp = reading.Word<WorkSide>(section["faceUp"]) ?? WorkSide.RightSide;
         var measuredFaceUp = reading.Word<WorkSide>(section["measuredFaceUp"]) ?? faceUp;
         var evenOut = reading.YesNo(section["evenOut"]) ?? false;
+        var pair = Pair(section["pair"], reading);
         if (kind is null)
         {
             EdgesReader.Read(section["edges"], null, reading);
@@ -38,7 +39,27 @@ internal static class PieceReader
             unblocked = MeasurementsReader.Unblocked(section["unblocked"], kind, reading);
         }
 
-        return new(kind, faceUp, measuredFaceUp, evenOut, finished, unblocked, EdgesReader.Read(section["edges"], edges, reading), corners, edges);
+        return new(kind, faceUp, measuredFaceUp, evenOut, pair, finished, unblocked, EdgesReader.Read(section["edges"], edges, reading), corners, edges);
+    }
+
+    private static PairNames? Pair(JsonPlace? place, FileReading reading)
+    {
+        const string Write = "Write [\"right front\", \"left front\"]: first the one that was measured.";
+        if (place is null || !reading.IsList(place, 2, "the names of two pieces in a list", Write))
+            return null;
+        if (place.Items.Count < 2)
+        {
+            reading.Problem(place, "A pair has two pieces, and here stand fewer names.", Write);
+            return null;
+        }
+
+        var names = place.Items.Select(i => reading.NotBlank(i, Write) is null ? null : reading.Text(i, Limits.LongestName)).ToList();
+        if (names is not [{ } first, { } second])
+            return null;
+        if (first.Length > 0 && second.Length > 0 && !first.Equals(second, StringComparison.OrdinalIgnoreCase))
+            return new(first, second);
+        reading.Problem(place, "The two pieces of a pair need two different names.", Write);
+        return null;
     }
 
     private static PieceKind? Kind(JsonPlace? place, IReadOnlyList<PieceKind> kinds, IReadOnlyList<string> shapes, FileReading reading)

@@ -65,6 +65,6 @@ public class WireSpacingTests
         Point far = new(length / 2, 4000);
         var ring = new Outline([new("wired", line), new("a", new StraightEdge(line.End, far)), new("b", new StraightEdge(far, line.Start))], [new("1", false), new("2", false), new("3", false)]);
         var run = EdgeRun.Of(ring, _ => true, (0, 0))[0];
-        return new([new(line, stiffness, load)], new(run, [EdgeTreatment.Unsaid, EdgeTreatment.Unsaid, EdgeTreatment.Unsaid], false), tolerance, 50);
+        return new([new(line, stiffness, load)], new(run, [.. ring.Edges.Select(e => new EdgePlan { Name = e.Name, Treatment = EdgeTreatment.Unsaid, FinishedMm = e.Curve.Length, PinnedMm = e.Curve.Length, SpacingMm = 50, SpacingRule = "" })], false), tolerance, 50);
     }
 }
