@@ -40,7 +40,8 @@ internal static class Summary
         void Row(string what, string planned) => table.AddRow(Markup.Escape(what), Markup.Escape(planned));
         Row("piece", plan.Project.Title.Length > 0 ? plan.Project.Title : plan.Project.Kind.Shape);
         Row("mats", string.Create(CultureInfo.InvariantCulture, $"{plan.Mats.Mats.Count} of {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)}, {plan.Mats.Columns} across, {plan.Mats.Rows} up{(TurnWords.Of(plan) is { } turned ? $", {turned}" : "")}"));
-        Row("pins", plan.Pins.Marks.Count.ToString(CultureInfo.InvariantCulture));
+        foreach (var supply in plan.Supplies)
+            Row(HoldWords.Name(supply, units), string.Create(CultureInfo.InvariantCulture, $"{supply.LayOut}{(supply.Spare > 0 ? $" and {supply.Spare} spare" : "")}{(supply.Buy > 0 ? $", {supply.Buy} to buy" : "")}"));
         foreach (var guide in plan.Guides)
             Row($"sheets of {guide.Paper.Name}", string.Create(CultureInfo.InvariantCulture, $"{guide.Count}{(guide.Layout.JoiningCount > 0 ? $" and {guide.Layout.JoiningCount} to join them" : "")}, {(guide.Layout.Landscape ? "landscape" : "portrait")}{(guide.Half is { } half ? $", half a guide (the whole takes {half.WholeCount})" : "")}"));
         foreach (var edge in plan.Pins.Edges)

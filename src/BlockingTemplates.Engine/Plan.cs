@@ -26,6 +26,12 @@ public sealed record Plan(
     Guide Plot,
     IReadOnlyList<Note> Notes)
 {
+    /// <summary>What it takes of pins, combs and wires.</summary>
+    public IReadOnlyList<Supply> Supplies { get; init; } = [];
+
+    /// <summary>The ways of holding each edge side by side.</summary>
+    public IReadOnlyList<EdgeAdvice> Advice { get; init; } = [];
+
     /// <summary>What the cloth does between and at the pins, or null where it was not computed.</summary>
     public ClothPlan? Cloth { get; init; }
 

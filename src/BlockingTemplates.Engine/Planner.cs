@@ -27,15 +27,17 @@ public static class Planner
         {
             IsMirrored = project.IsMirrored,
         };
-        if (PieceMaker.Make(request, findings) is not { } piece || PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
+        if (PieceMaker.Make(request, findings) is not { } measured)
+            return null;
+        var piece = DampPiece.Of(measured, findings);
+        if (PinPlanner.Placed(piece, project.Pins, findings) is not { } pins)
             return null;
         if (mirrorOf is not null)
             pins = PinPlanner.MirrorOf(mirrorOf, pins, piece);
         using var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings, mirrorOf is not null) : null;
         pins = study?.Pins ?? pins;
-        EdgePlans.AddNotes(pins, piece, project.Pins, findings);
-        if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)
-            findings.Note("pins.owned", $"The plan takes {pins.Marks.Count} pins and {owned} are at hand: {pins.Marks.Count - owned} are missing.", "Get more, or plan a wider spacing.");
+        PinPlanner.AddNotes(pins, piece, project.Pins, findings);
+        Supplies.AddNotes(pins, project.Pins, findings);
         SettingNotes(project, findings);
         var field = MatField.Plan(pins, project.Mats, units: project.Units);
         foreach (var note in field.Notes)
@@ -51,7 +53,12 @@ public static class Planner
         if (!findings.IsClean)
             return null;
         var plot = PlotPlanner.Plan(field.Pins, project.Sheets.Use, style, findings);
-        return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes) { Cloth = cloth };
+        return new(project, piece, field.Pins, field.Layout, guides, plot, findings.Notes)
+        {
+            Cloth = cloth,
+            Supplies = Supplies.Of(field.Pins, project.Pins),
+            Advice = EdgeAdvisor.Of(field.Pins, piece, project.Pins),
+        };
     }
 
     /// <summary>Notes where the way of setting asked for does not go with the care label or the fibre.</summary>

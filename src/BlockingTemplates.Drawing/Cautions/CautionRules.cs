@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Sheets;
 
@@ -10,8 +11,21 @@ namespace BlockingTemplates.Drawing.Cautions;
 /// </remarks>
 public static class CautionRules
 {
+    /// <summary>The cautions of a plan, the most general first.</summary>
+    public static IReadOnlyList<string> For(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var project = plan.Project;
+        return For(project.Fabric.Fibre, project.Set, project.Sheets.Use, plan.Pins.Wires.Count > 0, plan.Pins.Marks.Any(m => m.Bar is not null));
+    }
+
     /// <summary>The cautions, the most general first.</summary>
-    public static IReadOnlyList<string> For(Fibre? fibre, SetSettings set, GuideUse use)
+    /// <param name="fibre">The fibre, or null.</param>
+    /// <param name="set">How the shape is set.</param>
+    /// <param name="use">How the guide is used.</param>
+    /// <param name="hasWires">Whether wires hold an edge.</param>
+    /// <param name="hasCombs">Whether combs hold an edge.</param>
+    public static IReadOnlyList<string> For(Fibre? fibre, SetSettings set, GuideUse use, bool hasWires = false, bool hasCombs = false)
     {
         ArgumentNullException.ThrowIfNull(set);
         List<string> said =
@@ -35,6 +49,10 @@ public static class CautionRules
             _ => throw new ArgumentOutOfRangeException(nameof(use)),
         });
         said.Add("Pins stand up from the floor: keep children, animals and bare feet away until the last one is out, lean pins outward, wear shoes.");
+        if (hasWires)
+            said.Add("Wire ends are sharp and a bent wire springs back: keep the face away, hold both ends while you thread or draw one, cap the ends or bend them over.");
+        if (hasCombs)
+            said.Add("Combs have several prongs: take them by the bar, and lay them down with the prongs in foam, never prongs up.");
         said.Add("Count the pins out and count them back: a pin left in the cloth or on the floor hurts someone. A magnet helps; stainless pins answer to it only weakly.");
         return said;
     }

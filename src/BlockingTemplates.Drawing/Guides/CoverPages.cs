@@ -44,7 +44,7 @@ internal static class CoverPages
         }
 
         flow.Heading("Cautions");
-        foreach (var caution in CautionRules.For(project.Fabric.Fibre, project.Set, project.Sheets.Use))
+        foreach (var caution in CautionRules.For(plan))
             flow.Point(caution);
         if (plan.Notes.Count > 0)
         {
@@ -62,7 +62,7 @@ internal static class CoverPages
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
         var saved = guide.Half is { } half ? FormattableString.Invariant($" (half a guide; the whole takes {half.WholeCount}, so {half.WholeCount - guide.Layout.Sheets.Count} are saved)") : "";
         var joining = guide.Layout.JoiningCount > 0 ? FormattableString.Invariant($" and {guide.Layout.JoiningCount} to join them") : "";
-        flow.Paragraph(FormattableString.Invariant($"{plan.Pins.Marks.Count} pins, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}{saved}."), TextStyle.Strong);
+        flow.Paragraph(FormattableString.Invariant($"{HoldWords.Counts(plan)}, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}{saved}."), TextStyle.Strong);
         if (plan.Pins.LayLine is null)
             flow.Paragraph("The unblocked piece was not measured: this guide has no lay line, no pulls and no edge strips.", TextStyle.Body);
         foreach (var (edge, i) in plan.Pins.Edges.Select((e, i) => (e, i)))

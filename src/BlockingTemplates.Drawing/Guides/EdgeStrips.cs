@@ -47,6 +47,8 @@ internal sealed class EdgeStrips
     {
         _flow.Paragraph("Edge strips", TextStyle.Title);
         _flow.Paragraph("Each edge at its true unblocked length (over the valleys where it has points), as its outside is seen from above. Cut the strips out and join their pieces at the letters. Lay a strip along its edge, unstretched, and hang a marker with the number at each tick before the first pin.", TextStyle.Body);
+        if (_plan.Piece.MeasuredDry is not null)
+            _flow.Paragraph("The piece was measured dry: these strips are as long as its dry edges. Hang the markers before it is wetted.", TextStyle.Strong);
         _flow.Gap(2);
         for (var i = 0; i < _plan.Pins.Edges.Count; i++)
             Edge(i);

@@ -21,6 +21,7 @@ public static class GuideDocument
             .. CoverPages.Draw(plan, guide, reading),
             .. TapingMap.Draw(plan, guide, reading),
             .. MatMap.Draw(plan, reading),
+            .. HoldPages.Draw(plan, reading),
             .. PinTable.Draw(plan, guide, reading),
             .. ClothPages.Draw(plan, reading),
             .. EdgeStrips.Draw(plan, guide, reading),

@@ -27,6 +27,12 @@ internal static class GuideInk
 
     public static Stroke Spine { get; } = new(0.6, 0, [12, 2, 2, 2]);
 
+    public static Stroke CombBar { get; } = new(1);
+
+    public static Stroke Prong { get; } = new(0.35);
+
+    public static Stroke Wire { get; } = new(0.8, 0.6);
+
     public static Stroke Grid { get; } = new(0.12, 0.75);
 
     public static Stroke SheetCut { get; } = new(0.25, 0, [4, 2]);

@@ -20,6 +20,7 @@ public sealed class GuidePicture
     private readonly List<SeenLine> _seams;
     private readonly LayLinePicture? _layLine;
     private readonly MatNames _matNames;
+    private readonly HeldEdgesPicture _held;
 
     /// <summary>The picture of a guide.</summary>
     public GuidePicture(Plan plan, Guide guide)
@@ -34,6 +35,7 @@ public sealed class GuidePicture
             _outline.AddRange(Lines(cut, GuideInk.CutLine));
         if (guide.Half is { } half)
             _outline.Add(Spine(half, plan.Pins.Pinned));
+        _held = new(plan.Pins, _marks, guide.Half);
         _grid = new(plan.Project.Units);
         _seams = [.. MatSeams.Of(plan.Mats).Select(s => new SeenLine([s.From, s.To], false, GuideInk.Seam))];
         var taken = new TakenPlaces();
@@ -69,7 +71,7 @@ public sealed class GuidePicture
             content.Add(new LayerElement(GuideLayers.Arrows, [.. PullArrows.In(_marks, box)]));
         }
 
-        content.Add(new LayerElement(GuideLayers.OutlineAndMarks, [.. _outline.SelectMany(l => l.In(box)), .. Ticks(box), .. Marks(box)]));
+        content.Add(new LayerElement(GuideLayers.OutlineAndMarks, [.. _outline.SelectMany(l => l.In(box)), .. _held.In(box), .. Ticks(box), .. Marks(box)]));
         content.Add(new LayerElement(GuideLayers.Numbers, [.. Leaders(box), .. Numbers(sheet)]));
         content.AddRange(_guide.Crosses.Where(c => Reaches(c, box, JointCrosses.HalfSizeMm)).Select(c => new SymbolElement(JointCross.Symbol, c)));
         return [.. content.Where(e => e is not LayerElement { Content.Count: 0 })];
@@ -91,9 +93,9 @@ public sealed class GuidePicture
     }
 
     private IEnumerable<Element> Marks(Box box) => _marks
-        .Select(m => (Mark: m, Symbol: MarkForms.Of(m.Round, _lastRound)))
-        .Where(m => Reaches(m.Mark.At, box, m.Symbol.HalfSizeMm))
-        .Select(m => new SymbolElement(m.Symbol, m.Mark.At));
+        .Select(m => (At: m.Bar is { } bar ? bar.From.Toward(bar.To, 0.5) : m.At, Symbol: MarkForms.Of(m, _lastRound)))
+        .Where(m => m.Symbol is not null && Reaches(m.At, box, m.Symbol.HalfSizeMm))
+        .Select(m => new SymbolElement(m.Symbol!, m.At));
 
     /// <summary>On a frame the ticks on its cut line, from which the pin goes in.</summary>
     private IEnumerable<Element> Ticks(Box box) => _guide.CutLine is null

@@ -20,6 +20,21 @@ public static class MarkForms
         return new("mark-" + name.Replace(' ', '-'), ArmMm, [.. Cross(), .. Form(name)]);
     }
 
+    /// <summary>The symbol of a comb's round, which stands at the middle of its bar: the form without the cross; null for a plain one.</summary>
+    public static Symbol? OfComb(int round, int lastRound)
+    {
+        var name = Name(round, lastRound);
+        Element[] form = [.. Form(name)];
+        return form.Length == 0 ? null : new("comb-" + name.Replace(' ', '-'), ArmMm, form);
+    }
+
+    /// <summary>The symbol of a mark, or null where nothing but the bar of its comb is drawn.</summary>
+    public static Symbol? Of(Engine.Pins.Mark mark, int lastRound)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        return mark.Bar is null ? Of(mark.Round, lastRound) : OfComb(mark.Round, lastRound);
+    }
+
     private static IEnumerable<Element> Cross() =>
     [
         new PathElement(PathSteps.Line(new(-ArmMm, 0), new(ArmMm, 0)), GuideInk.Cross),

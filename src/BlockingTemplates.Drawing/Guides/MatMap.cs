@@ -31,7 +31,7 @@ internal static class MatMap
         var box = flow.Take(Math.Min(MostPictureMm, flow.Column.Width * extent.Height / extent.Width));
         var placing = FramePlacing.Fit(extent, box);
         var picture = new FieldPicture(plan, placing);
-        flow.Draw([.. MatTeeth.Of(mats, placing), .. picture.MatNames(), .. picture.LayLine(), .. picture.Outline(), .. picture.Marks(0.7), .. picture.Numbers(3)]);
+        flow.Draw([.. MatTeeth.Of(mats, placing), .. picture.MatNames(), .. picture.LayLine(), .. picture.Wires(), .. picture.Outline(), .. picture.Marks(0.7), .. picture.Numbers(3)]);
         flow.Gap(3);
         foreach (var mark in plan.Pins.Marks.Where(m => m.Round <= 2))
         {

@@ -23,6 +23,9 @@ internal static class PinTable
         var inTurn = plan.Cloth is null ? "" : " In turn: the same once all earlier pins are set, \"about\" while the piece can still turn.";
         flow.Paragraph($"Pin in the order of the numbers. Mat: which mat, and how far from its left and its lower side.{pull}{inTurn} All in {LengthWords.UnitOf(units)}.", TextStyle.Body);
         flow.Paragraph($"The form round a cross tells its round: {string.Join(", ", Enumerable.Range(1, lastRound).Select(r => FormattableString.Invariant($"{r} {MarkForms.Name(r, lastRound)}")))}.", TextStyle.Body);
+        var hasKinds = HoldWords.HasMoreThanPins(plan);
+        if (hasKinds)
+            flow.Paragraph("Kind: a comb stands with its middle at its mark; its bar is drawn at true length with a tick for each prong. Wire: a pin that holds a wire, which is drawn as a grey line inside the edge.", TextStyle.Body);
         for (var i = 0; i < plan.Pins.Edges.Count; i++)
         {
             if (StitchRepeat.Of(plan.Pins, i) is { } repeat)
@@ -34,7 +37,7 @@ internal static class PinTable
         string InTurn(PullInTurn? turn, Mark mark) => turn is { } known ? (known.IsApproximate ? "about " : "") + Number(known.PullMm(mark)) : "";
         TableColumn[] columns =
         [
-            new("No.", Weight: FontWeight.Bold), new("Round"), new("Edge", TextAlign.Left), new("Stitch\nor row", TextAlign.Left), new("Mat", TextAlign.Left), new("From\nleft"),
+            new("No.", Weight: FontWeight.Bold), .. hasKinds ? new TableColumn[] { new("Kind", TextAlign.Left) } : [], new("Round"), new("Edge", TextAlign.Left), new("Stitch\nor row", TextAlign.Left), new("Mat", TextAlign.Left), new("From\nleft"),
             new("From\nlower side"), new("Pull"), .. InTurnColumn(plan), new("Sheet", TextAlign.Left), new("Set", IsBox: true), new("Out", IsBox: true),
         ];
         var rows = plan.Pins.Marks.Select(m =>
@@ -42,13 +45,13 @@ internal static class PinTable
             var seat = plan.Mats.Seats[m.Number - 1];
             return (IReadOnlyList<string>)
             [
-                m.Number.ToString(CultureInfo.InvariantCulture), m.Round.ToString(CultureInfo.InvariantCulture), Place(plan.Pins, m), Stitch(m),
+                m.Number.ToString(CultureInfo.InvariantCulture), .. hasKinds ? [HoldWords.Kind(m.Kind)] : Array.Empty<string>(), m.Round.ToString(CultureInfo.InvariantCulture), Place(plan.Pins, m), Stitch(m),
                 seat.NearSeam ? seat.Mat + ", tape seam" : seat.Mat, Number(seat.OnMat.X), Number(seat.OnMat.Y), Number(m.Pull?.Length), .. plan.Cloth is { } cloth ? [InTurn(cloth.InTurnOf(m), m)] : Array.Empty<string>(), Sheet(guide, m), "", "",
             ];
         }).ToList();
         new Table(columns).Draw(flow, rows);
         flow.Gap(4);
-        flow.Paragraph(FormattableString.Invariant($"Pins out: {plan.Pins.Marks.Count}.  Counted back: _______ of {plan.Pins.Marks.Count}."), TextStyle.Strong);
+        flow.Paragraph(HoldWords.CountBack(plan), TextStyle.Strong);
         return flow.Finish();
     }
 

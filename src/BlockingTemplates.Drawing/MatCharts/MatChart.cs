@@ -21,6 +21,8 @@ public static class MatChart
         var flow = new PageFlow(paper.Short.Millimetres, paper.Long.Millimetres, "mats", "Mat chart", MarginMm);
         flow.Paragraph($"Mat chart: {GuideDocument.Title(plan)}", TextStyle.Heading);
         flow.Paragraph("Every mark by its mat: number and round, how far from the mat's left side and from its lower side (the side nearest you).", TextStyle.Small);
+        if (HoldWords.HasMoreThanPins(plan))
+            flow.Paragraph("After the round: c, a comb, its middle at that place, drawn as a bar; w, a pin that holds a wire.", TextStyle.Small);
         var width = (flow.Column.Width - ((Across - 1) * GutterMm)) / Across;
         var pictures = plan.Mats.Mats.Select(m => new MatPicture(plan, m, width)).Where(p => p.HasMarks).ToList();
         var empty = plan.Mats.Mats.Count - pictures.Count;

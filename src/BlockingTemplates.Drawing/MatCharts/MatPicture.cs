@@ -125,7 +125,10 @@ internal sealed class MatPicture
         foreach (var mark in _marks)
         {
             var at = placing.On(mark.At);
-            yield return new PlacedElement(MarkForms.Of(mark.Round, lastRound).Content, at, 0.45);
+            if (mark.Bar is { } bar)
+                yield return new PlacedElement([new PathElement(PathSteps.Line(placing.On(bar.From), placing.On(bar.To)), new(0.9))], Point.Origin, 1, square);
+            if (MarkForms.Of(mark, lastRound) is { } symbol)
+                yield return new PlacedElement(symbol.Content, at, 0.45);
             var text = mark.Number.ToString(CultureInfo.InvariantCulture);
             var box = new Box(0, 0, TextMeasure.AdvanceMm(text, NumberMm, FontWeight.Bold), NumberMm * TextMeasure.FigureHeight(FontWeight.Bold));
             var place = Places(at, mark.Outward, box).Where(b => square.Grown(-0.6).Holds(b) && taken.IsFree(b.Grown(0.25))).Select(b => (Box?)b).FirstOrDefault();
@@ -168,11 +171,18 @@ internal sealed class MatPicture
             {
                 y -= RowMm;
                 var seat = _plan.Mats.Seats[mark.Number - 1];
-                foreach (var element in Row(x, columnWidth, y, [mark.Number.ToString(CultureInfo.InvariantCulture), mark.Round.ToString(CultureInfo.InvariantCulture), Number(seat.OnMat.X), Number(seat.OnMat.Y)], FontWeight.Regular))
+                foreach (var element in Row(x, columnWidth, y, [mark.Number.ToString(CultureInfo.InvariantCulture), mark.Round.ToString(CultureInfo.InvariantCulture) + Kind(mark), Number(seat.OnMat.X), Number(seat.OnMat.Y)], FontWeight.Regular))
                     yield return element;
             }
         }
     }
+
+    private static string Kind(Mark mark) => mark.Kind switch
+    {
+        PinKind.Comb => " c",
+        PinKind.Wire => " w",
+        _ => "",
+    };
 
     private static IEnumerable<Element> Row(double x, double width, double y, IReadOnlyList<string> cells, FontWeight weight)
     {

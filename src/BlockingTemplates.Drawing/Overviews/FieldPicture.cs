@@ -82,8 +82,19 @@ internal sealed class FieldPicture
             yield return new PathElement(PathSteps.Polyline(lay.Ring(FlatMm).Select(_placing.On), true), new(0.3, 0.35, [2, 1.2]));
     }
 
+    /// <summary>Pins as dots, combs as bars.</summary>
     public IEnumerable<Element> Marks(double radiusMm) => _plan.Pins.Marks
-        .Select(m => new PathElement(PathSteps.Circle(_placing.On(m.At), m.IsAnchor ? 1.6 * radiusMm : radiusMm), null, new Fill()));
+        .Select(m => m.Bar is { } bar
+            ? new PathElement(PathSteps.Line(_placing.On(bar.From), _placing.On(bar.To)), new(1.6 * radiusMm))
+            : new PathElement(PathSteps.Circle(_placing.On(m.At), m.IsAnchor ? 1.6 * radiusMm : radiusMm), null, new Fill()));
+
+    /// <summary>Wires as a broad grey line under their edge.</summary>
+    public IEnumerable<Element> Wires() => _plan.Pins.Wires.Select(w =>
+    {
+        var (curve, length) = (_plan.Pins.Pinned.Edges[w.Edge].Curve, _plan.Pins.Edges[w.Edge].PinnedMm);
+        var steps = Math.Max(1, (int)Math.Ceiling((w.ToMm - w.FromMm) / 10));
+        return new PathElement(PathSteps.Polyline(Enumerable.Range(0, steps + 1).Select(k => _placing.On(curve.At(Math.Clamp((w.FromMm + ((w.ToMm - w.FromMm) * k / steps)) / length, 0, 1)))), false), new(1.8, 0.65));
+    });
 
     /// <summary>Numbers outside the outline, first rounds first; those without room are left out.</summary>
     public IEnumerable<Element> Numbers(double sizeMm, int mostRound = int.MaxValue)

@@ -32,10 +32,13 @@ public static class OverviewPicture
         foreach (var (line, i) in TextMeasure.Wrap(GuideDocument.Title(plan), widthMm - (2 * side), 7, FontWeight.Bold).Take(1).Select((l, i) => (l, i)))
             content.Add(new TextElement(line, new(side, total - 10 - (8 * i)), 7, FontWeight.Bold));
         var stretch = plan.Pins.LayLine is null ? "" : $", largest pull {LengthWords.Of(Length.FromMillimetres(plan.Pins.Marks.Max(m => m.Pull?.Length ?? 0)), units)}";
-        content.Add(new TextElement($"{plan.Mats.Mats.Count} mats, {plan.Pins.Marks.Count} pins{stretch}", new(side, total - 17), 4.6));
-        content.Add(new TextElement("Solid line: pinned outline with its marks. Dashed line: where the piece lies before the first pin. Squares: mats.", new(side, 5), 3.4, Grey: 0.2));
+        content.Add(new TextElement($"{plan.Mats.Mats.Count} mats, {HoldWords.Counts(plan)}{stretch}", new(side, total - 17), 4.6));
+        content.Add(new TextElement($"Solid line: pinned outline with its marks. Dashed line: where the piece lies before the first pin. Squares: mats.{Held(plan)}", new(side, 5), 3.4, Grey: 0.2));
         return new(widthMm, total, content, "overview", "Overview");
     }
+
+    private static string Held(Plan plan) =>
+        (plan.Pins.Marks.Any(m => m.Bar is not null) ? " Bars: combs." : "") + (plan.Pins.Wires.Count > 0 ? " Grey along an edge: wire." : "");
 
     /// <summary>The height at which the picture fills a width.</summary>
     internal static double HeightFor(Plan plan, double widthMm)
@@ -54,7 +57,7 @@ public static class OverviewPicture
         [
             new LayerElement(GuideLayers.Mats, mats),
             new LayerElement(GuideLayers.LayLine, [.. picture.LayLine()]),
-            new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Outline(), .. picture.Marks(0.75)]),
+            new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Wires(), .. picture.Outline(), .. picture.Marks(0.75)]),
         ];
         if (plan.Cloth is { } cloth && clothAround is { } around)
         {

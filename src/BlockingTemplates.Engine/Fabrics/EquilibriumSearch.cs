@@ -17,6 +17,7 @@ internal sealed class EquilibriumSearch
     private readonly IProgress<EquilibriumStep>? _progress;
     private readonly CancellationToken _cancellation;
     private readonly List<(int Node, double Part)>[] _stitches;
+    private readonly WireBending _wires;
     private readonly MembraneSupport _support;
     private readonly bool[] _fixed;
     private readonly double[] _loads;
@@ -31,6 +32,7 @@ internal sealed class EquilibriumSearch
         (_of, _support, _settings, _progress, _cancellation) = (of, support, settings, progress, cancellation);
         var n = of.Mesh.Nodes.Count;
         _stitches = [.. support.Pins.Select(p => RimStitches.Parts(of.Mesh, p.Edge, p.Fraction, p.WidthMm))];
+        _wires = new(of.Mesh, support.Wires, of.Energy.Unit);
         _pull = new Vector[_stitches.Length];
         _fixed = new bool[2 * n];
         _loads = new double[2 * n];
@@ -113,7 +115,9 @@ internal sealed class EquilibriumSearch
     private double Balance(SlackStay stay)
     {
         var (energy, forces) = _of.Energy.Derivatives(_x, stay, _gradient, _of.Tangent);
-        var scale = forces * forces;
+        var (bending, squared) = _wires.AddTo(_x, _gradient, _of.Tangent);
+        energy += bending;
+        var scale = (forces * forces) + squared;
         PinError = 0;
         for (var i = 0; i < _stitches.Length; i++)
         {
@@ -197,6 +201,7 @@ internal sealed class EquilibriumSearch
     private double Total(double[] x, double[] down, SlackStay stay, out double size, out double slope)
     {
         var energy = _of.Energy.Gradient(x, stay, _trial);
+        energy += _wires.AddTo(x, _trial, null).Energy;
         size = Math.Abs(energy);
         for (var i = 0; i < _stitches.Length; i++)
         {

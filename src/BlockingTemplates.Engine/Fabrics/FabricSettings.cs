@@ -17,6 +17,9 @@ public sealed record FabricSettings(
     Dampness? Measured,
     SpringBack SpringBack)
 {
+    /// <summary>How the cloth changes from dry to wet, or null if not said.</summary>
+    public WetChange? WetChange { get; init; }
+
     /// <summary>A swatch measured before and after blocking, or null.</summary>
     public Swatch? Swatch { get; init; }
 

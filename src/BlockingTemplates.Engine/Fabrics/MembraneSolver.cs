@@ -10,11 +10,13 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// </remarks>
 public sealed class MembraneSolver
 {
-    private readonly TriangleMesh _mesh;
     private const double OtherStay = 0.03;
+
+    private readonly TriangleMesh _mesh;
 
     private readonly MembraneSystem _system;
     private readonly double _widestMm;
+    private readonly HashSet<int> _wired;
 
     /// <summary>Analyses a mesh and a cloth.</summary>
     /// <param name="mesh">The unblocked cloth.</param>
@@ -22,12 +24,16 @@ public sealed class MembraneSolver
     /// <param name="widestStitchMm">Width of the widest stitch to be held, in millimetres; 0 where no pins will be.</param>
     /// <param name="carriesCompression">True for an elastic sheet without wrinkles.</param>
     /// <param name="threads">How many parts of the piece are reckoned side by side, 1 or more; the answer is the same.</param>
-    public MembraneSolver(TriangleMesh mesh, OrthotropicCloth cloth, double widestStitchMm, bool carriesCompression = false, int threads = 1)
+    /// <param name="wired">Numbers of the edges that wires may go through, or null for none.</param>
+    public MembraneSolver(
+        TriangleMesh mesh, OrthotropicCloth cloth, double widestStitchMm, bool carriesCompression = false, int threads = 1, IReadOnlyCollection<int>? wired = null)
     {
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentOutOfRangeException.ThrowIfNegative(widestStitchMm);
         (_mesh, _widestMm) = (mesh, widestStitchMm);
         var groups = widestStitchMm > 0 ? RimStitches.Groups(mesh, widestStitchMm) : [];
+        _wired = [.. wired ?? []];
+        groups.AddRange(_wired.SelectMany(e => WireBending.Groups(mesh, e)));
         var energy = new MembraneEnergy(mesh, cloth, carriesCompression, groups);
         var box = Box.Around(mesh.Nodes);
         _system = new(mesh, energy, new(energy.Pattern), new(energy.Pattern, mesh.Nodes, threads), Math.Max(box.Width, box.Height));
@@ -52,6 +58,8 @@ public sealed class MembraneSolver
             throw new ArgumentException("The start needs a place for each node.", nameof(start));
         if (support.Pins.Any(p => !(p.WidthMm > 0 && p.WidthMm <= _widestMm * (1 + 1e-9))))
             throw new ArgumentException("A pin's stitch is wider than the widest announced.", nameof(support));
+        if (support.Wires.Any(w => !_wired.Contains(w.Edge)))
+            throw new ArgumentException("A wire lies on an edge that was not announced.", nameof(support));
         var search = new EquilibriumSearch(_system, support, settings, progress, cancellation);
         search.Run(start);
         var places = search.Places();

@@ -63,7 +63,8 @@ public static class MatField
     private static Seat SeatOf(Mark mark, LaidMats mats, double clearance)
     {
         var cell = mats.Under(mark.At);
-        var distance = mats.SeamDistance(mark.At);
+        // A comb is as near a seam as its nearest prong.
+        var distance = mark.Bar is { } bar ? bar.ProngsAt.Min(mats.SeamDistance) : mats.SeamDistance(mark.At);
         return new(mark.Number, LaidMats.Name(cell), mark.At - mats.Corner(cell), distance, LaidMats.IsNear(distance, clearance));
     }
 

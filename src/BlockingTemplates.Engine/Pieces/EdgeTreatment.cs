@@ -21,6 +21,9 @@ public sealed record EdgeTreatment(int? Count, CountedIn Of, Holding Hold)
     /// <summary>How its length is meant, in words behind a figure: along its points, or nothing for a smooth edge.</summary>
     public string AlongWords => Points is { } points ? $" along its {points.Words}" : "";
 
+    /// <summary>What holds it in the plan: marks that stand where the maker said are single pins.</summary>
+    public Holding HeldBy => HasSetPlaces ? Holding.Pins : Hold;
+
     /// <summary>Whether its marks stand where the maker said, not where the spacing puts them.</summary>
     public bool HasSetPlaces => Hold != Holding.None && (Points is not null || Every is not null);
 }

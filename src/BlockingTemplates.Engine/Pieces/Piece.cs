@@ -16,6 +16,9 @@ public sealed record Piece(
     WorkSide FaceUp,
     FabricSettings Fabric)
 {
+    /// <summary>The unblocked outline as it was measured, where that was dry and <see cref="Unblocked"/> is the damp one; else null.</summary>
+    public Outline? MeasuredDry { get; init; }
+
     /// <summary>For each edge which point of its smooth line belongs where; even where the maker measured no stitches.</summary>
     public IReadOnlyList<Correspondence> Stations { get; init; } = [.. Edges.Select(_ => Correspondence.Even)];
 

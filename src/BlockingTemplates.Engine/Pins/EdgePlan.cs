@@ -18,7 +18,7 @@ public sealed record EdgePlan
     /// <summary>Which stitch lies where on its smooth line: <see cref="Match"/> itself where it has no points.</summary>
     public Correspondence Stations { get; init; } = Correspondence.Even;
 
-    /// <summary>What a tape laid along it unblocked reads, over the valleys of its points; null if not measured.</summary>
+    /// <summary>What a tape laid along it unblocked reads as it was measured, dry if it was, over the valleys of its points; null if not measured.</summary>
     public double? TapeMm { get; init; }
 
     /// <summary>Its length when finished, along its points where it has any.</summary>
@@ -29,6 +29,9 @@ public sealed record EdgePlan
 
     /// <summary>Its length unblocked, or null if not measured.</summary>
     public double? UnblockedMm { get; init; }
+
+    /// <summary>Its length as it was measured dry, where the piece was and <see cref="UnblockedMm"/> is the damp length; else null.</summary>
+    public double? DryMm { get; init; }
 
     /// <summary>Width of one stitch or row along it on the pinned piece, or null if not known.</summary>
     public double? StitchMm { get; init; }

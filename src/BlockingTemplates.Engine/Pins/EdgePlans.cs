@@ -32,8 +32,9 @@ public static class EdgePlans
                 FinishedMm = piece.Finished.Edges[i].Curve.Length,
                 PinnedMm = e.Curve.Length,
                 UnblockedMm = unblocked,
+                DryMm = piece.MeasuredDry?.Edges[i].Curve.Length,
                 Stations = piece.Stations[i],
-                TapeMm = line is PointedEdge points ? points.Basis.Length : unblocked,
+                TapeMm = (piece.MeasuredDry?.Edges[i].Curve ?? line) is { } taped ? taped is PointedEdge points ? points.Basis.Length : taped.Length : null,
                 StitchMm = Stitch(piece, i, e.Curve.Length, unblocked),
                 SpacingMm = spacingMm,
                 SpacingRule = "",
@@ -48,7 +49,7 @@ public static class EdgePlans
         ArgumentNullException.ThrowIfNull(piece);
         return [.. plan.Edges.Select((e, i) => e with
         {
-            SpacingMm = plan.Profile is null ? plan.Rule.OnEdge(i) : WidestGap(plan, i),
+            SpacingMm = plan.Profile is null && e.Treatment.HeldBy != Holding.Wire ? plan.Rule.OnEdge(i) : WidestGap(plan, i),
             SpacingRule = SpacingWords.Of(plan, i),
             MayDipMm = plan.Profile is null ? MayDip(plan, piece, i) : null,
         })];
@@ -88,6 +89,9 @@ public static class EdgePlans
         : plan.Rule.HalfMm == plan.Rule.FullMm / 2 ? "Its pins stand at half the spacing."
         : "Its pins stand as close as \"minSpacing\" allows.";
 
+    /// <summary>Width of one stitch or row along a pinned edge, in millimetres, or null if not known.</summary>
+    internal static double? StitchWidth(Piece piece, int edge, double pinnedMm) => Stitch(piece, edge, pinnedMm, piece.Unblocked?.Edges[edge].Curve.Length);
+
     private static double? Stitch(Piece piece, int edge, double pinnedMm, double? unblockedMm)
     {
         if (piece.Edges[edge].Count is { } count)
@@ -108,6 +112,8 @@ public static class EdgePlans
     private static double? MayDip(PinPlan plan, Piece piece, int index)
     {
         var edge = plan.Edges[index];
+        if (plan.Wired.FirstOrDefault(w => w.Edge == index) is { } wired)
+            return wired.MayDipMm;
         if (edge is not { StitchMm: { } stitch, Stretch: { } stretch } || piece.Unblocked is not { } unblocked || edge.Treatment is { Hold: Holding.None } or { Points: not null })
             return null;
         if (WidestGap(plan, index) is not (> 0 and var widest))
@@ -116,17 +122,22 @@ public static class EdgePlans
         return ScallopEstimate.MayDip(Math.Max(across, 0), widest, Math.Min(stitch, widest));
     }
 
-    /// <summary>The widest gap between neighbouring marks of which a part lies on an edge, in millimetres; 0 without marks.</summary>
+    /// <summary>The widest gap between neighbouring marks (from bar to bar where there are combs) of which a part lies on an edge, in millimetres; 0 without marks.</summary>
     private static double WidestGap(PinPlan plan, int index)
     {
         var starts = new double[plan.Edges.Count + 1];
         for (var e = 0; e < plan.Edges.Count; e++)
             starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
-        double[] at = [.. plan.Marks.Select(m => starts[m.Edge] + (m.Fraction * plan.Edges[m.Edge].PinnedMm)).Order()];
+        var held = plan.Marks.Select(m => (From: Place(m, m.Bar?.FromFraction), To: Place(m, m.Bar?.ToFraction))).Order().ToList();
+        if (held.Count == 0)
+            return 0;
         // The gap over corner 0 stands at both ends of the ring's length.
-        double[] round = at.Length == 0 ? [] : [at[^1] - starts[^1], .. at, at[0] + starts[^1]];
-        var onEdge = Enumerable.Range(1, Math.Max(round.Length - 1, 0)).Where(i => round[i] > starts[index] + Contact && round[i - 1] < starts[index + 1] - Contact);
-        return onEdge.Select(i => round[i] - round[i - 1]).DefaultIfEmpty(0).Max();
+        var (first, last) = (held[0], held[^1]);
+        held.Insert(0, (last.From - starts[^1], last.To - starts[^1]));
+        held.Add((first.From + starts[^1], first.To + starts[^1]));
+        var onEdge = held.Zip(held.Skip(1)).Where(g => g.Second.From > starts[index] + Contact && g.First.To < starts[index + 1] - Contact);
+        return onEdge.Select(g => g.Second.From - g.First.To).DefaultIfEmpty(0).Max();
+        double Place(Mark mark, double? fraction) => starts[mark.Edge] + ((fraction ?? mark.Fraction) * plan.Edges[mark.Edge].PinnedMm);
     }
 
     private static string Name(FabricKind kind) => kind switch

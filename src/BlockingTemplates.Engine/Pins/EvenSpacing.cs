@@ -8,14 +8,12 @@ public sealed class EvenSpacing
 {
     private const double Contact = 1e-6;
 
-    /// <summary>A place this near (in stitches) to half-way between two stitches goes to the later one, whatever the last digit says.</summary>
-    private const double HalfWay = 1e-9;
-
     private readonly EdgeRun _run;
     private readonly IReadOnlyList<EdgePlan> _edges;
     private readonly SpacingRule _rule;
     private readonly List<double> _forced;
     private readonly bool _isOwnMirror;
+    private readonly RunStitches _stitches;
 
     /// <summary>The spacing of a run.</summary>
     /// <param name="run">The run.</param>
@@ -27,6 +25,7 @@ public sealed class EvenSpacing
     {
         ArgumentNullException.ThrowIfNull(run);
         (_run, _edges, _rule, _isOwnMirror) = (run, edges, rule, isOwnMirror);
+        _stitches = new(run, edges, isOwnMirror);
         _forced = [.. forced.Where(p => p > Contact && p < run.Length - Contact).Order()];
     }
 
@@ -105,22 +104,13 @@ public sealed class EvenSpacing
     private bool IsOneStitch(double from, double to) =>
         OnStitch((from + to) / 2) is var nearest && (nearest < from + Contact || nearest > to - Contact);
 
+    private double OnStitch(double place) => _stitches.Nearest(place);
+
     private List<double> Symmetric(List<double> places)
     {
         var half = _run.Length / 2;
         var first = places.Where(p => p < half - Contact).ToList();
         var middle = places.Exists(p => Math.Abs(p - half) <= Contact) ? [half] : Array.Empty<double>();
         return [.. first, .. middle, .. first.Where(p => p > 0).Select(p => _run.Length - p).Reverse()];
-    }
-
-    /// <summary>The nearest stitch where the edge is counted, else the place itself; mirrored places of a symmetric run go to mirrored stitches.</summary>
-    private double OnStitch(double place)
-    {
-        if (_isOwnMirror && place > (_run.Length / 2) + Contact)
-            return _run.Length - OnStitch(_run.Length - place);
-        var (edge, fraction) = _run.Locate(place);
-        if (_edges[edge] is not { Treatment.Count: { } count, Match: var match })
-            return place;
-        return _run.PositionOf(edge, match.PinnedAt(Math.Min(Math.Floor((match.ShareAt(fraction) * count) + 0.5 + HalfWay) / count, 1)))!.Value;
     }
 }

@@ -1,4 +1,5 @@
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Combs;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins;
@@ -35,6 +36,9 @@ public sealed record Mark
 
     /// <summary>Where its edge point lies on the lay line, or null without an unblocked outline.</summary>
     public Point? Rest { get; init; }
+
+    /// <summary>The bar of a comb, or null.</summary>
+    public CombBar? Bar { get; init; }
 
     /// <summary>Fraction of the unblocked edge's arc length where its edge point lies: <see cref="Fraction"/> itself where stitches lie evenly.</summary>
     public double RestFraction { get; init; }

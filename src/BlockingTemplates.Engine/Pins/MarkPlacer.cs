@@ -15,6 +15,7 @@ public sealed class MarkPlacer
     private readonly MirrorPairing? _mirror;
     private readonly SpacingProfile? _profile;
     private readonly Func<int, int> _fewer;
+    private readonly EdgeHolds? _holds;
     private readonly HashSet<(int Edge, double Fraction)> _forced = [];
 
     /// <summary>A placer for one outline.</summary>
@@ -25,9 +26,18 @@ public sealed class MarkPlacer
     /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it or its marks stand where the maker said) gets a mark, between two stitches if it lies there.</param>
     /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
     /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
+    /// <param name="holds">Wires and combs of the edges that are held by them; null: single pins in their stead.</param>
     public MarkPlacer(
-        Outline pinned, IReadOnlyList<EdgePlan> edges, SpacingRule rule, MirrorPairing? mirror, Anchor anchor, SpacingProfile? profile = null, Func<int, int>? fewer = null)
+        Outline pinned,
+        IReadOnlyList<EdgePlan> edges,
+        SpacingRule rule,
+        MirrorPairing? mirror,
+        Anchor anchor,
+        SpacingProfile? profile = null,
+        Func<int, int>? fewer = null,
+        EdgeHolds? holds = null)
     {
+        _holds = holds;
         ArgumentNullException.ThrowIfNull(anchor);
         (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
@@ -42,38 +52,57 @@ public sealed class MarkPlacer
     public IReadOnlyList<EdgePoint> Place()
     {
         var runs = EdgeRun.Of(_pinned, EndsRun, ClosedStart());
-        HashSet<(int Edge, double Fraction)> places = [.. Enumerable.Range(0, _edges.Count).Where(HasMark).Select(c => (c, 0.0))];
+        var places = new Dictionary<(int Edge, double Fraction), EdgePoint>();
+        foreach (var corner in Enumerable.Range(0, _edges.Count).Where(HasMark))
+            Add(new(corner, 0, Count((corner, 0))));
         HashSet<EdgeRun> done = [];
         foreach (var run in runs)
         {
             if (!done.Add(run))
                 continue;
             var partner = _mirror is null ? null : runs.First(o => o.Edges.Contains(_mirror.Partner[run.Edges[0]]));
-            var forced = _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>();
-            var found = Inside(run, [.. forced], partner == run).Select(Exact).ToList();
-            places.UnionWith(found);
+            var found = Inside(run, partner).Select(h => PointOf(run, h)).ToList();
+            found.ForEach(Add);
             if (partner is not null && done.Add(partner))
-                places.UnionWith(found.Select(Mirrored));
+                found.ForEach(p => Add(Mirrored(p)));
         }
 
-        return [.. places.Select(p => new EdgePoint(p.Edge, p.Fraction, Count(p))).OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
+        return [.. places.Values.OrderBy(p => p.Edge).ThenBy(p => p.Fraction)];
+
+        void Add(EdgePoint point) => places.TryAdd((point.Edge, point.Fraction), point);
     }
 
-    private IEnumerable<(int Edge, double Fraction)> Inside(EdgeRun run, IReadOnlyList<double> forced, bool isOwnMirror)
+    private IEnumerable<HeldPlace> Inside(EdgeRun run, EdgeRun? partner)
     {
+        var isOwnMirror = partner == run;
+        double[] forced = [.. _forced.Select(f => run.PositionOf(f.Edge, f.Fraction)).OfType<double>()];
         if (run.Edges is [var only] && _edges[only].Treatment.HasSetPlaces)
-            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => (only, f)).Concat(forced.Select(run.Locate));
-        var places = _profile is { } profile
-            ? new StitchSpread(run, _edges, profile, forced, isOwnMirror, _fewer(run.Edges[0])).Places()
-            : new EvenSpacing(run, _edges, _rule, forced, isOwnMirror).Places();
-        return places.Select(run.Locate);
+            return SetPlaces.On(_edges[only], isOwnMirror).Select(f => run.PositionOf(only, f)!.Value).Concat(forced).Select(p => new HeldPlace(p, PinKind.Pin));
+        return _holds?.Inside(new(run, _edges, isOwnMirror), forced, Pins, partner?.Edges[0]) ?? Pins(forced).Select(p => new HeldPlace(p, PinKind.Pin));
+
+        IReadOnlyList<double> Pins(IEnumerable<double> at) => _profile is { } profile
+            ? new StitchSpread(run, _edges, profile, at, isOwnMirror, _fewer(run.Edges[0])).Places()
+            : new EvenSpacing(run, _edges, _rule, at, isOwnMirror).Places();
+    }
+
+    private EdgePoint PointOf(EdgeRun run, HeldPlace held)
+    {
+        var place = Exact(run.Locate(held.AtMm));
+        (double, double)? bar = held.Kind == PinKind.Comb ? (run.Locate(held.FromMm).Fraction, run.Locate(held.ToMm).Fraction) : null;
+        return new(place.Edge, place.Fraction, Count(place)) { Kind = held.Kind, Bar = bar };
+    }
+
+    private EdgePoint Mirrored(EdgePoint point)
+    {
+        var place = Mirrored((point.Edge, point.Fraction));
+        return new(place.Edge, place.Fraction, Count(place)) { Kind = point.Kind, Bar = point.Bar is var (from, to) ? (1 - to, 1 - from) : null };
     }
 
     /// <summary>Whether the even spacing ends at a corner: one that is not smooth, or beside an edge that has none.</summary>
     private bool EndsRun(int corner)
     {
         return !_pinned.Corners[corner].Smooth || IsOfItsOwn(_edges[corner].Treatment) || IsOfItsOwn(Before(corner));
-        bool IsOfItsOwn(EdgeTreatment edge) => edge.Hold == Holding.None || edge.HasSetPlaces;
+        bool IsOfItsOwn(EdgeTreatment edge) => edge.Hold == Holding.None || edge.HasSetPlaces || (_holds is not null && edge.HeldBy != Holding.Pins);
     }
 
     /// <summary>Whether a corner has a mark whatever lies about it; a smooth one between points whose valleys are free has none.</summary>
@@ -92,15 +121,15 @@ public sealed class MarkPlacer
         return middles.Concat(corners).OrderBy(p => _forced.Contains(p) ? 0 : 1).ThenBy(p => Count(p) is { } count && count != Math.Floor(count) ? 1 : 0).First();
     }
 
-    /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) or to 12 decimals, so that equal places are equal numbers.</summary>
+    /// <summary>The place with its fraction as the quotient of whole stitches (half ones for a forced middle) where it lies on one, else to 12 decimals, so that equal places are equal numbers.</summary>
     private (int Edge, double Fraction) Exact((int Edge, double Fraction) place)
     {
         var near = _forced.FirstOrDefault(f => f.Edge == place.Edge && Math.Abs(f.Fraction - place.Fraction) < SameFraction, place);
         if (near != place)
             return near;
         var edge = _edges[place.Edge];
-        var fraction = edge.Treatment is { Count: { } n, Points: null } ? edge.Match.PinnedAt(Math.Min(Math.Round(edge.Match.ShareAt(place.Fraction) * 2 * n) / (2 * n), 1)) : Math.Round(place.Fraction, 12);
-        return Normal((place.Edge, fraction));
+        var stitch = edge.Treatment is { Count: { } n, Points: null } ? edge.Match.PinnedAt(Math.Min(Math.Round(edge.Match.ShareAt(place.Fraction) * 2 * n) / (2 * n), 1)) : double.NaN;
+        return Normal((place.Edge, Math.Abs(stitch - place.Fraction) < SameFraction ? stitch : Math.Round(place.Fraction, 12)));
     }
 
     private (int Edge, double Fraction) Normal((int Edge, double Fraction) place) =>

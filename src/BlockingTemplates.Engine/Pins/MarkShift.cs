@@ -9,7 +9,7 @@ public static class MarkShift
     /// <param name="plan">The plan.</param>
     /// <param name="number">Number of the mark.</param>
     /// <param name="stitches">How many stitches, forward positive.</param>
-    /// <returns>The plan, or null where the mark may not move: a corner, an anchor, a mark on the axis, an edge whose
+    /// <returns>The plan, or null where the mark may not move: a corner, an anchor, a comb or a wire's mark, a mark on the axis, an edge whose
     /// stitch is not known or whose marks stand where the maker said, onto or past a neighbour, a gap that would break the spacing rule.</returns>
     public static PinPlan? Moved(PinPlan plan, int number, int stitches)
     {
@@ -35,7 +35,7 @@ public static class MarkShift
     private static Mark? MovedMark(PinPlan plan, Mark mark, int stitches)
     {
         var edge = plan.Edges[mark.Edge];
-        if (mark.IsCorner || mark.IsAnchor || edge.Treatment.HasSetPlaces || edge.StitchMm is not { } stitch)
+        if (mark.IsCorner || mark.IsAnchor || mark.Kind != PinKind.Pin || edge.Treatment.HasSetPlaces || edge.StitchMm is not { } stitch)
             return null;
         var count = mark.Count + stitches;
         var fraction = edge.Treatment.Count is { } n && count is { } at ? edge.Match.PinnedAt(Math.Clamp(at / n, 0, 1)) : mark.Fraction + (stitches * stitch / edge.PinnedMm);

@@ -1,3 +1,4 @@
+using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins;
@@ -20,6 +21,9 @@ public sealed record PinPlan
     /// <summary>The rule the gaps keep.</summary>
     public required SpacingRule Rule { get; init; }
 
+    /// <summary>How the maker wants the edge held.</summary>
+    public PinSettings Settings { get; init; } = PinSettings.Default;
+
     /// <summary>How wide gaps may be by the cloth, or null where the rule alone decides.</summary>
     public SpacingProfile? Profile { get; init; }
 
@@ -28,6 +32,15 @@ public sealed record PinPlan
 
     /// <summary>The marks in the order of their numbers.</summary>
     public required IReadOnlyList<Mark> Marks { get; init; }
+
+    /// <summary>The pull on wired edges as computed, by edge, or null: by the stretch and what was published.</summary>
+    public IReadOnlyDictionary<int, EdgePull>? Pulls { get; init; }
+
+    /// <summary>The wires in the order of their edges, each edge from its first corner on.</summary>
+    public IReadOnlyList<Wire> Wires { get; init; } = [];
+
+    /// <summary>The edges held by wires, in their order.</summary>
+    public IReadOnlyList<WiredEdge> Wired { get; init; } = [];
 
     /// <summary>The mark that mirrors a mark (itself on the axis), or null where marks are not symmetric.</summary>
     public Mark? PartnerOf(Mark mark)
@@ -48,7 +61,7 @@ public sealed record PinPlan
             Pinned = Pinned.Mapped(map),
             LayLine = LayLine?.Mapped(map),
             Mirror = Mirror is { } mirror ? mirror with { Centre = map.Map(mirror.Centre), Axis = map.Map(mirror.Axis) } : null,
-            Marks = [.. Marks.Select(m => m with { At = map.Map(m.At), Outward = map.Map(m.Outward), Rest = m.Rest is { } rest ? map.Map(rest) : null })],
+            Marks = [.. Marks.Select(m => m with { At = map.Map(m.At), Outward = map.Map(m.Outward), Rest = m.Rest is { } rest ? map.Map(rest) : null, Bar = m.Bar?.Mapped(map) })],
         };
     }
 
@@ -61,7 +74,7 @@ public sealed record PinPlan
             Pinned = Pinned.Mapped(map),
             LayLine = LayLine?.Mapped(map),
             Mirror = Mirror is { } mirror ? mirror with { Centre = mirror.Centre + by } : null,
-            Marks = [.. Marks.Select(m => m with { At = m.At + by, Rest = m.Rest is { } rest ? rest + by : null })],
+            Marks = [.. Marks.Select(m => m with { At = m.At + by, Rest = m.Rest is { } rest ? rest + by : null, Bar = m.Bar?.Mapped(map) })],
         };
     }
 }

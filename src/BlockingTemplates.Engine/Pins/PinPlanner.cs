@@ -1,5 +1,7 @@
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Combs;
+using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins;
@@ -14,8 +16,16 @@ public static class PinPlanner
     {
         if (Placed(piece, settings, findings) is not { } plan)
             return null;
-        EdgePlans.AddNotes(plan, piece, settings, findings);
+        AddNotes(plan, piece, settings, findings);
         return plan;
+    }
+
+    /// <summary>Adds the notes on edges, on what holds them, and on a piece that was measured dry.</summary>
+    public static void AddNotes(PinPlan plan, Piece piece, PinSettings settings, Findings findings)
+    {
+        EdgePlans.AddNotes(plan, piece, settings, findings);
+        HoldNotes.Add(plan, piece, settings, findings);
+        DryAndDamp.AddNote(plan, piece, findings);
     }
 
     /// <summary>The plan by the spacing setting, or null after adding a problem.</summary>
@@ -40,7 +50,8 @@ public static class PinPlanner
         var spacing = (settings.Spacing ?? Capped(settings)).Millimetres;
         var edges = EdgePlans.Of(piece, pinned, matches, spacing);
         var rule = new SpacingRule(pinned, spacing, settings.MinSpacing.Millimetres, [.. edges.Select(e => e.Stretch < -EdgePlans.ReadingOfATape)]);
-        var places = new MarkPlacer(pinned, edges, rule, mirror, anchor).Place();
+        var holds = new EdgeHolds(piece, pinned, settings, rule, mirror);
+        var places = new MarkPlacer(pinned, edges, rule, mirror, anchor, holds: holds).Place();
         var plan = new PinPlan
         {
             Pinned = pinned,
@@ -48,8 +59,11 @@ public static class PinPlanner
             Anchor = anchor,
             Mirror = mirror,
             Rule = rule,
+            Settings = settings,
             Edges = edges,
-            Marks = Numbered(places, edges, pinned, layLine, anchor),
+            Marks = Numbered(places, edges, pinned, layLine, anchor, settings.Combs.Prongs),
+            Wires = WiresOf(holds.Wired, edges, settings),
+            Wired = [.. holds.Wired],
         };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
@@ -63,8 +77,15 @@ public static class PinPlanner
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
-        var places = new MarkPlacer(plan.Pinned, plan.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer).Place();
-        plan = plan with { Profile = profile, Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
+        var holds = new EdgeHolds(piece, plan.Pinned, plan.Settings, plan.Rule, plan.Mirror, profile, plan.Pulls);
+        var places = new MarkPlacer(plan.Pinned, plan.Edges, plan.Rule, plan.Mirror, plan.Anchor, profile, fewer, holds).Place();
+        plan = plan with
+        {
+            Profile = profile,
+            Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
+            Wires = WiresOf(holds.Wired, plan.Edges, plan.Settings),
+            Wired = [.. holds.Wired],
+        };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
@@ -79,13 +100,19 @@ public static class PinPlanner
         ArgumentNullException.ThrowIfNull(piece);
         var n = plan.Edges.Count;
         var places = other.Marks
-            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : new EdgePoint(n - 1 - m.Edge, 1 - m.Fraction, plan.Edges[n - 1 - m.Edge].Treatment.Count - m.Count))
+            .Select(m => m.IsCorner ? new EdgePoint((n - m.Edge) % n, 0, 0) : MirroredPoint(plan.Edges[n - 1 - m.Edge], n - 1 - m.Edge, m))
             .Select(p => p with { Count = plan.Edges[p.Edge].Treatment.Count is null ? null : p.Count })
             .OrderBy(p => p.Edge).ThenBy(p => p.Fraction).ToList();
         // A middle that was an anchor is the very place of the anchor here.
         if (plan.Anchor.Place is var (edge, fraction))
             places = [.. places.Select(p => p.Edge == edge && Math.Abs(p.Fraction - fraction) < 1e-9 ? p with { Fraction = fraction } : p)];
-        plan = plan with { Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor) };
+        List<WiredEdge> wired = [.. other.Wired.Select(w => w.Mirrored(n - 1 - w.Edge, plan.Edges[n - 1 - w.Edge].PinnedMm)).OrderBy(w => w.Edge)];
+        plan = plan with
+        {
+            Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
+            Wires = WiresOf(wired, plan.Edges, plan.Settings),
+            Wired = wired,
+        };
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
@@ -106,7 +133,8 @@ public static class PinPlanner
         Enumerable.Range(0, piece.Edges.Count).All(i =>
             piece.Edges[i] with { Stations = [] } == piece.Edges[mirror.Partner[i]] with { Stations = [] } && matches[i].Mirrors(matches[mirror.Partner[i]]));
 
-    private static Outline LayLine(Outline unblocked, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
+    /// <summary>The unblocked outline laid on the pinned one, its anchor on its mark.</summary>
+    internal static Outline LayLine(Outline unblocked, Outline pinned, IReadOnlyList<Correspondence> matches, Anchor anchor)
     {
         (Point, Point)? meets = anchor.Place is var (edge, fraction)
             ? (unblocked.Edges[edge].Curve.At(matches[edge].UnblockedAt(fraction)), pinned.Edges[edge].Curve.At(fraction))
@@ -114,7 +142,7 @@ public static class PinPlanner
         return unblocked.Mapped(RigidFit.Lay(unblocked, pinned, meets, matches));
     }
 
-    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, IReadOnlyList<EdgePlan> edges, Outline pinned, Outline? layLine, Anchor anchor)
+    private static List<Mark> Numbered(IReadOnlyList<EdgePoint> places, IReadOnlyList<EdgePlan> edges, Outline pinned, Outline? layLine, Anchor anchor, int prongs)
     {
         var starts = new double[pinned.Edges.Count + 1];
         for (var i = 0; i < pinned.Edges.Count; i++)
@@ -136,10 +164,41 @@ public static class PinPlanner
                 At = default,
                 Outward = default,
                 IsAnchor = isAnchor[i],
+                Kind = p.Kind,
+                Bar = p.Bar is var (from, to) ? BarOf(pinned.Edges[p.Edge].Curve, edges[p.Edge].Match, from, to, prongs) : null,
             },
             pinned,
             layLine,
             edges[p.Edge].Match)).OrderBy(m => m.Number)];
+    }
+
+    private static CombBar BarOf(EdgeCurve curve, Correspondence match, double from, double to, int prongs) =>
+        new(curve.At(from), curve.At(to), prongs, from, to) { Rest = (match.UnblockedAt(from), match.UnblockedAt(to)) };
+
+    /// <summary>A mark's place on the edge that mirrors its own.</summary>
+    private static EdgePoint MirroredPoint(EdgePlan edge, int index, Mark mark) => new(index, 1 - mark.Fraction, edge.Treatment.Count - mark.Count)
+    {
+        Kind = mark.Kind,
+        Bar = mark.Bar is { } bar ? (1 - bar.ToFraction, 1 - bar.FromFraction) : null,
+    };
+
+    private static List<Wire> WiresOf(IEnumerable<WiredEdge> wired, IReadOnlyList<EdgePlan> edges, PinSettings settings)
+    {
+        List<Wire> wires = [];
+        foreach (var edge in wired)
+        {
+            var plan = edges[edge.Edge];
+            for (var i = 0; i < edge.Reaches.Count; i++)
+            {
+                var (from, to) = edge.Reaches[i];
+                double? Count(double mm) => plan.Treatment.Count is { } n ? Math.Round(2 * n * plan.Match.ShareAt(Math.Clamp(mm / plan.PinnedMm, 0, 1))) / 2 : null;
+                var stitches = Count(to) - Count(from) ?? (to - from) / plan.StitchMm;
+                int? picked = stitches is { } s ? (int)Math.Floor((s / settings.Wires.Every) + 1e-6) + 1 : null;
+                wires.Add(new(wires.Count + 1, edge.Edge, edge.Form, edge.Lengths[i].LengthMm, edge.Lengths[i].Owned, from, to, Count(from), Count(to), picked, edge.SagMm[i]));
+            }
+        }
+
+        return wires;
     }
 
     private static bool IsAnchor(EdgePoint place, Anchor anchor, int edges) => anchor.Kind switch

@@ -1,4 +1,6 @@
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pins.Combs;
+using BlockingTemplates.Engine.Pins.Wires;
 
 namespace BlockingTemplates.Engine.Pins;
 
@@ -23,8 +25,17 @@ public sealed record PinSettings(
     /// <summary>How <see cref="Anchor"/> begins where it is the middle of an edge; the edge's name follows.</summary>
     public const string MiddleOf = "middle of ";
 
+    /// <summary>The blocking wires, for edges held by them.</summary>
+    public WireSettings Wires { get; init; } = WireSettings.Default;
+
+    /// <summary>The comb pins, for edges held by them.</summary>
+    public CombSettings Combs { get; init; } = CombSettings.Default;
+
     /// <summary>The distance between neighbouring pins where the maker asks for none: 5 cm (common practice).</summary>
     public static Length UsualSpacing { get; } = Length.FromCentimetres(5);
+
+    /// <summary>Width of a stitch where neither count nor size is said: 5 mm (common practice).</summary>
+    public static Length StitchUnsaid { get; } = Length.FromMillimetres(5);
 
     /// <summary>Scallop of 5 mm, pins at least 1.5 cm and at most 8 cm apart.</summary>
     public static PinSettings Default { get; } = new(

@@ -13,6 +13,8 @@ internal static class SpacingWords
             { Hold: Holding.None } => "no pins between its corners",
             { Points: { } points } => $"a mark at each of its {points.Words}, valleys {(points.Valleys == Valleys.Free ? "free" : "pinned")}",
             { Every: not null } => "as asked",
+            { HeldBy: Holding.Wire } => "a wire, held where it would dip too far",
+            { HeldBy: Holding.Comb } => "combs, with gaps as between pins",
             _ when plan.Profile is not null => "as the cloth needs",
             _ when said.Stretch < -EdgePlans.ReadingOfATape => "half spacing: the edge must shrink",
             _ => "full spacing, half of it near corners",

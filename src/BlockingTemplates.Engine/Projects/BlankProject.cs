@@ -129,6 +129,7 @@ public static class BlankProject
         Line(text, 1, "\"fabric\": {");
         Line(text, 2, "\"kind\": null,", "lace, mesh, plain, garter, rib, cable");
         Line(text, 2, "\"fibre\": null,", "such as wool");
+        Line(text, 2, "\"measured\": null,", "dry or damp: as it was when you measured it");
         Line(text, 2, "\"springBack\": 0", "0.03: pinned 3 % longer than it stays");
         Line(text, 1, "},");
         Line(text, 1, "\"pins\": { \"owned\": null },");

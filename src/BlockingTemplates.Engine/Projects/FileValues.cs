@@ -24,6 +24,9 @@ internal readonly record struct CornerValue;
 /// <summary>A number, or one along and one across the rows.</summary>
 internal readonly record struct SpringBackValue;
 
+/// <summary>A number, or one along and one across the rows.</summary>
+internal readonly record struct WetChangeValue;
+
 /// <summary>A length, or two in a list.</summary>
 internal readonly record struct MatSizeValue;
 

@@ -49,11 +49,11 @@ internal sealed record ProjectFile
     [Description("Free text, printed on the cover."), AtMost(Limits.LongestNotes)]
     public string? Notes { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: blocking wires.")]
-    public JsonElement? Wires { get; init; }
+    [Description("The blocking wires.")]
+    public WiresSection? Wires { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: comb pins.")]
-    public JsonElement? Combs { get; init; }
+    [Description("The comb pins.")]
+    public CombsSection? Combs { get; init; }
 
     [Description("Several sizes of the piece, each planned by itself: what each has instead of the piece's own."), AtMost(Limits.MostSizes)]
     public IReadOnlyList<SizeSection>? Sizes { get; init; }
@@ -88,8 +88,8 @@ internal sealed record FabricSection
     [Description("Three damp strips pulled by one weight: along the rows, across them, and slanted by 45 degrees.")]
     public StripsSection? Strips { get; init; }
 
-    [Description("Reserved for a part that has not arrived yet: how the cloth changes when wet.")]
-    public JsonElement? WetChange { get; init; }
+    [Description("Wet length / dry length - 1, as a fraction: negative where the cloth closes up. Used where the piece was measured dry.")]
+    public WetChangeValue? WetChange { get; init; }
 }
 
 internal sealed record SwatchSection

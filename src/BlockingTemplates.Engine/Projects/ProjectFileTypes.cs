@@ -14,4 +14,5 @@ namespace BlockingTemplates.Engine.Projects;
 [JsonSerializable(typeof(OutlineSection))]
 [JsonSerializable(typeof(CornerSection))]
 [JsonSerializable(typeof(SpringBackSection))]
+[JsonSerializable(typeof(WetChangeSection))]
 internal sealed partial class ProjectFileTypes : JsonSerializerContext;

@@ -78,6 +78,8 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
         var piece = PieceReader.Read(section.Needed("piece", "Write the piece: its shape and its finished size.", reading), kinds, reading);
         var fabric = FabricReader.Fabric(section["fabric"], reading);
         var pins = PinsReader.Read(section["pins"], piece, reading);
+        var wires = WiresReader.Wires(section["wires"], reading);
+        var combs = WiresReader.Combs(section["combs"], reading);
         var mats = MatsReader.Read(section["mats"], reading);
         var sheets = new SheetsReader(paper, paperNames, reading).Read(section["sheets"]);
         var set = FabricReader.Set(section["set"], reading);
@@ -96,7 +98,7 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
             Unblocked = piece.Unblocked,
             Edges = piece.Edges,
             Fabric = fabric,
-            Pins = pins,
+            Pins = pins with { Wires = wires, Combs = combs },
             Mats = mats,
             Sheets = sheets,
             Set = set,

@@ -196,7 +196,8 @@ public static class ProjectSchema
         : value == typeof(CornerValue) ? Reference("corner")
         : value == typeof(ShapeValue) ? Reference("shape")
         : value == typeof(FinishedValue) || value == typeof(UnblockedValue) ? new JsonObject()
-        : value == typeof(SpringBackValue) ? AnyOf(Spring(), Of(ProjectFileTypes.Default.SpringBackSection))
+        : value == typeof(SpringBackValue) ? AnyOf(Within(Limits.LeastSpringBack, Limits.MostSpringBack), Of(ProjectFileTypes.Default.SpringBackSection))
+        : value == typeof(WetChangeValue) ? AnyOf(Within(Limits.LeastWetChange, Limits.MostWetChange), Of(ProjectFileTypes.Default.WetChangeSection))
         : value == typeof(MatSizeValue) ? AnyOf(Reference("length"), Reference("lengthPair"))
         : value == typeof(TurnsValue) ? AnyOf(ListOf(new JsonObject { ["enum"] = new JsonArray(0, 90) }, 2), new JsonObject { ["const"] = "free" })
         : value == typeof(PaperValue) ? AnyOf(new JsonObject { ["type"] = "string" }, ListOf(new JsonObject { ["type"] = "string" }, Limits.MostPapers))
@@ -209,12 +210,7 @@ public static class ProjectSchema
         ["pattern"] = LengthPattern,
     };
 
-    private static JsonObject Spring() => new()
-    {
-        ["type"] = "number",
-        ["minimum"] = Limits.LeastSpringBack,
-        ["maximum"] = Limits.MostSpringBack,
-    };
+    private static JsonObject Within(double least, double most) => new() { ["type"] = "number", ["minimum"] = least, ["maximum"] = most };
 
     private static JsonObject PairOf(JsonObject item) => new() { ["type"] = "array", ["items"] = item, ["minItems"] = 2, ["maxItems"] = 2 };
 

@@ -1,3 +1,4 @@
+using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
@@ -28,7 +29,7 @@ public static class PinsCsv
             var sheets = plan.Guides.Select(g => $"{g.Paper.Name}: {string.Join(" ", g.Layout.SheetsShowing(m.At).Select(s => s.Name))}");
             return (IReadOnlyList<CsvCell>)
             [
-                CsvCell.Number(m.Number), CsvCell.Number(m.Round), CsvCell.Text("pin"), CsvCell.Text(plan.Pins.Edges[m.Edge].Name),
+                CsvCell.Number(m.Number), CsvCell.Number(m.Round), CsvCell.Text(HoldWords.Kind(m.Kind)), CsvCell.Text(plan.Pins.Edges[m.Edge].Name),
                 m.Count is { } count ? CsvCell.Text(FormattableString.Invariant($"{(m.Of == CountedIn.Rows ? "row" : "stitch")} {count}")) : CsvCell.Text(""),
                 CsvCell.Text(seat.Mat), Number(seat.OnMat.X), Number(seat.OnMat.Y),
                 m.Pull is { } pull ? Number(pull.Length) : CsvCell.Text(""),

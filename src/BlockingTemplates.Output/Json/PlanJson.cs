@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using BlockingTemplates.Drawing.Cautions;
+using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
@@ -45,16 +46,16 @@ public static class PlanJson
         json.List("edges", plan.Pins.Edges.Select((e, i) => (e, i)), e => Edge(plan, e.e, e.i, json));
         json.List("pins", plan.Pins.Marks, m => Pin(plan, m, json));
         json.WriteStartObject("counts");
-        json.WriteNumber("pin", plan.Pins.Marks.Count);
-        json.WriteNumber("comb", 0);
-        json.WriteNumber("wire", 0);
-        json.WriteNumber("spare", 0);
+        foreach (var kind in (PinKind[])[PinKind.Pin, PinKind.Comb, PinKind.Wire])
+            json.WriteNumber(HoldWords.Kind(kind), plan.Supplies.Where(s => s.Kind == kind).Sum(s => s.LayOut));
+        json.WriteNumber("spare", plan.Supplies.Where(s => s.Kind == PinKind.Pin).Sum(s => s.Spare));
         json.WriteEndObject();
+        HoldsJson.Write(plan, json);
         Mats(plan, json);
         json.List("sheets", plan.Guides, g => Sheets(g, json));
         FabricJson.Write(plan, json);
         json.List("notes", plan.Notes, n => Note(n, json));
-        json.List("cautions", CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use), json.WriteStringValue);
+        json.List("cautions", CautionRules.For(plan), json.WriteStringValue);
         json.WriteEndObject();
     }
 
@@ -82,7 +83,7 @@ public static class PlanJson
         json.WriteStartObject();
         json.WriteNumber("number", mark.Number);
         json.WriteNumber("round", mark.Round);
-        json.WriteString("kind", "pin");
+        json.WriteString("kind", HoldWords.Kind(mark.Kind));
         json.WriteString("edge", plan.Pins.Edges[mark.Edge].Name);
         json.Ratio("fraction", mark.Fraction);
         json.Ratio("count", mark.Count);
@@ -91,6 +92,10 @@ public static class PlanJson
         else
             json.WriteString("of", mark.Of == CountedIn.Rows ? "rows" : "stitches");
         json.At("at", mark.At);
+        if (mark.Bar is { } bar)
+            json.Line("bar", [bar.From, bar.To]);
+        else
+            json.WriteNull("bar");
         json.At("rest", mark.Rest);
         json.Mm("pullMm", mark.Pull?.Length);
         var inTurn = plan.Cloth?.InTurnOf(mark);

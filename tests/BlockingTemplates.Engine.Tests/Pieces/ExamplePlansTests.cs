@@ -108,7 +108,7 @@ public class ExamplePlansTests
             Kind = PieceKinds.Find("outline")!,
             EvenOut = false,
             Finished = AsOutline(smooth.Finished, "piece.finished"),
-            Unblocked = AsOutline(smooth.Unblocked!, "piece.unblocked"),
+            Unblocked = AsOutline(smooth.MeasuredDry ?? smooth.Unblocked!, "piece.unblocked"),
             Pins = named.Pins with { Anchor = plan.Pins.Anchor.Name },
         });
         // Arcs are given by their bow, ellipses and bells by points within 0.01 mm of them. Places are compared from the first

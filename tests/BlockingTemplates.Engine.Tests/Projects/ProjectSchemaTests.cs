@@ -114,7 +114,7 @@ public class ProjectSchemaTests
     {
         Assert.Equal("", Complaints(Reading.Triangle(
             """
-            , "$schema": "x", "format": null, "title": null, "units": "in", "notes": null, "fringe": { "any": [1] }, "wires": 3, "combs": null, "sizes": [], "timeLimit": 2.5,
+            , "$schema": "x", "format": null, "title": null, "units": "in", "notes": null, "fringe": { "any": [1] }, "wires": { "kind": "flexible", "diameter": "1 mm", "owned": [{ "length": 90, "count": 4 }, { "length": "2 ft", "kind": "stiff" }], "every": 2 }, "combs": null, "sizes": [], "timeLimit": 2.5,
             "fabric": { "kind": null, "fibre": "anything", "springBack": { "along": 0.1 }, "stitch": ["7 mm", 6], "swatch": { "before": [10, "9 cm"], "after": [11, 10], "pinned": null },
               "strips": { "width": 5, "weight": 50, "along": { "length": [20, 23], "width": 4.6 }, "across": { "length": [20, 24] }, "slanted": { "length": [20, 26], "width": null } }, "wetChange": {} },
             "pins": { "scallop": "5 mm", "maxSpacing": null, "anchor": "none" }, "mats": { "size": ["60 cm", 30], "turns": "free", "floor": 3 },

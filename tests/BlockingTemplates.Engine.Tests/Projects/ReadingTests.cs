@@ -136,9 +136,6 @@ public class ReadingTests
         Reading.IsSingle(Reading.Triangle(", " + more), path, what, "Write");
 
     [Theory]
-    [InlineData("\"fabric\": { \"wetChange\": 0.02 }", "fabric.wetChange")]
-    [InlineData("\"wires\": { \"owned\": 3 }", "wires")]
-    [InlineData("\"combs\": 12", "combs")]
     [InlineData("\"fringe\": { \"every\": 4 }", "fringe")]
     public void A_reserved_name_whose_part_has_not_arrived_is_a_note(string more, string place)
     {
@@ -152,22 +149,9 @@ public class ReadingTests
         Assert.Equal([0, 90], reading.Project!.Mats.Turns);
     }
 
-    [Theory]
-    [InlineData("wire", "blocking wires")]
-    [InlineData("comb", "comb pins")]
-    public void An_edge_held_by_what_has_not_arrived_is_pinned_and_noted(string hold, string part)
-    {
-        var reading = Reading.Of(Reading.Triangle(piece: $", \"edges\": {{ \"left\": {{}}, \"top\": {{ \"count\": 9, \"hold\": \"{hold}\" }} }}"));
-        Assert.Empty(reading.Findings.Problems);
-        var note = Assert.Single(reading.Findings.Notes);
-        Assert.Equal("piece.edges.top.hold", note.Place);
-        Assert.Contains(part, note.What, StringComparison.Ordinal);
-        Assert.Equal(new EdgeTreatment(9, CountedIn.Stitches, Holding.Pins), reading.Project!.Treatment("top"));
-    }
-
     [Fact]
     public void A_reserved_name_that_says_nothing_is_not_noted() =>
-        Assert.Empty(Reading.Of(Reading.Triangle(", \"wires\": null, \"combs\": [], \"fringe\": {}, \"sheets\": { \"half\": false }, \"fabric\": { \"swatch\": null }")).Findings.Notes);
+        Assert.Empty(Reading.Of(Reading.Triangle(", \"wires\": null, \"combs\": {}, \"fringe\": {}, \"sheets\": { \"half\": false }, \"fabric\": { \"swatch\": null }")).Findings.Notes);
 
     [Fact]
     public void Comments_and_trailing_commas_are_allowed() =>

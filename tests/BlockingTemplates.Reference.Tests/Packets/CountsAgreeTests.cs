@@ -10,7 +10,7 @@ namespace BlockingTemplates.Reference.Tests.Packets;
 // The same pins in every file of the packet.
 public class CountsAgreeTests
 {
-    public static TheoryData<string> Examples => [.. Planned.Examples];
+    public static TheoryData<string> Examples => [.. Planned.Examples, "stole-on-wires", "combed-blanket"];
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -23,6 +23,13 @@ public class CountsAgreeTests
         Assert.Equal(numbers, Rows(plan).Skip(1).Select(r => int.Parse(r[0], CultureInfo.InvariantCulture)));
         var table = PaperPage.Read(PrintedGuide.Pdf(plan)).Where(p => p.Label.StartsWith("pins", StringComparison.Ordinal)).ToList();
         Assert.Equal(numbers, table.SelectMany(RowNumbers));
+        // The kinds are the same too, and add up.
+        var kinds = json.RootElement.GetProperty("pins").EnumerateArray().Select(p => p.GetProperty("kind").GetString()!).ToList();
+        Assert.Equal(kinds, Rows(plan).Skip(1).Select(r => r[2]));
+        var counts = json.RootElement.GetProperty("counts");
+        Assert.Equal(kinds.Count(k => k != "comb"), counts.GetProperty("pin").GetInt32());
+        Assert.Equal(kinds.Count(k => k == "comb"), counts.GetProperty("comb").GetInt32());
+        Assert.Equal(json.RootElement.GetProperty("wires").GetArrayLength(), counts.GetProperty("wire").GetInt32());
         // A box for set and one for taken out in every row.
         Assert.Equal(2 * numbers.Count, table.Sum(p => p.Squares));
     }

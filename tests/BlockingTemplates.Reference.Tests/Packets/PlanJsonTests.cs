@@ -9,18 +9,25 @@ namespace BlockingTemplates.Reference.Tests.Packets;
 // plan.json walked name by name as it is documented: numbers n, texts t, yes or no b, places p, lines l, ? may be null.
 public partial class PlanJsonTests
 {
-    private const string Root = "format n, title t, units t, faceUp t, anchor t, finished l, pinned l, unblocked l?, edges, pins, counts, mats, sheets, fabric?, notes, cautions";
+    private const string Root = "format n, title t, units t, faceUp t, anchor t, finished l, pinned l, unblocked l?, edges, pins, counts, wires, supplies, holding, mats, sheets, fabric?, notes, cautions";
     private const string Edge = "name t, finishedMm n, pinnedMm n, unblockedMm n?, stretch n?, pins n, spacingRule t, scallopMm n?, determined b?, pinned l, unblocked l?";
-    private const string Pin = "number n, round n, kind t, edge t, fraction n, count n?, of t?, at p, rest p?, pullMm n?, restInTurn p?, pullInTurnMm n?, loadShare n?, mat t, onMat p, seamMm n?, nearSeam b, sheets";
+    private const string Pin = "number n, round n, kind t, edge t, fraction n, count n?, of t?, at p, bar l?, rest p?, pullMm n?, restInTurn p?, pullInTurnMm n?, loadShare n?, mat t, onMat p, seamMm n?, nearSeam b, sheets";
     private const string Mats = "sizeMm p, count n, turnDegrees n, cells";
     private const string Cell = "name t, column n, row n, at p";
     private const string Sheets = "paper t, count n, joining n, landscape b, pages";
     private const string SheetPage = "name t, at p, size p, joining b";
 
+    private const string Wire = "number n, edge t, lengthMm n, diameterMm n, temper t, owned b, fromMm n, toMm n, fromCount n?, toCount n?, picked n?, sagMm n, sagIfSoftMm n";
+    private const string Supply = "kind t, lengthMm n?, diameterMm n?, temper t?, layOut n, spare n, owned n?, buy n?";
+    private const string Advice = "edge t, planned t, suggested t, why t, ways";
+    private const string Way = "hold t, pins n, pinsIfSoft n, combs n, wiresMm, serves b, owned b?";
+
     public static TheoryData<string> Examples => [.. Planned.Examples];
 
+    public static TheoryData<string> WithHolds => [.. Planned.Examples, "stole-on-wires", "combed-blanket"];
+
     [Theory]
-    [MemberData(nameof(Examples))]
+    [MemberData(nameof(WithHolds))]
     public void Every_documented_name_is_there_with_its_kind(string example)
     {
         using var json = Read(Planned.Example(example));
@@ -29,6 +36,10 @@ public partial class PlanJsonTests
         AssertAll(root.GetProperty("edges"), Edge);
         AssertAll(root.GetProperty("pins"), Pin);
         AssertNames(root.GetProperty("counts"), "pin n, comb n, wire n, spare n");
+        AssertAll(root.GetProperty("wires"), Wire);
+        AssertAll(root.GetProperty("supplies"), Supply);
+        AssertAll(root.GetProperty("holding"), Advice);
+        Assert.All(root.GetProperty("holding").EnumerateArray(), a => AssertAll(a.GetProperty("ways"), Way));
         AssertNames(root.GetProperty("mats"), Mats);
         AssertAll(root.GetProperty("mats").GetProperty("cells"), Cell);
         AssertAll(root.GetProperty("sheets"), Sheets);
@@ -52,14 +63,14 @@ public partial class PlanJsonTests
     }
 
     [Theory]
-    [MemberData(nameof(Examples))]
+    [MemberData(nameof(WithHolds))]
     public void The_file_says_what_was_planned(string example)
     {
         var plan = Planned.Example(example);
         using var json = Read(plan);
         var root = json.RootElement;
         Assert.Equal(plan.Project.Title, root.GetProperty("title").GetString());
-        Assert.Equal(plan.Pins.Marks.Count, root.GetProperty("counts").GetProperty("pin").GetInt32());
+        Assert.Equal(plan.Pins.Marks.Count, root.GetProperty("counts").GetProperty("pin").GetInt32() + root.GetProperty("counts").GetProperty("comb").GetInt32());
         Assert.Equal(plan.Mats.Mats.Count, root.GetProperty("mats").GetProperty("count").GetInt32());
         Assert.Equal(plan.Mats.Mats.Count, root.GetProperty("mats").GetProperty("cells").GetArrayLength());
         Assert.Equal(plan.Guides.Select(g => (g.Paper.Name, g.Count, g.Layout.JoiningCount)), root.GetProperty("sheets").EnumerateArray().Select(s => (s.GetProperty("paper").GetString()!, s.GetProperty("count").GetInt32(), s.GetProperty("joining").GetInt32())));

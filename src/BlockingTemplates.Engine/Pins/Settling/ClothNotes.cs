@@ -48,7 +48,9 @@ internal static class ClothNotes
         var edge = PlaceWords.EdgeWords(pins.Edges[hold.Edge].Name);
         var dips = Math.Abs(worst.ScallopMm);
         var between = $"between marks {worst.From} and {worst.To}";
-        if (settings.Spacing is { } spacing)
+        if (pins.Edges[hold.Edge].Treatment.HeldBy == Pieces.Holding.Wire)
+            findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The wire of the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Use a stiffer wire, or set a pin more there.");
+        else if (settings.Spacing is { } spacing)
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"With your spacing of {findings.Say(spacing.Millimetres)} the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Leave \"pins.spacing\" out to let the cloth decide, or lay a wire or comb pins there.");
         else
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The {edge} lies {findings.Say(dips)} off its line {between}, where pins stand as close as \"pins.minSpacing\" allows; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Lay a wire or comb pins there, stretch the piece less, work more rows, or allow closer pins.");

@@ -17,6 +17,8 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
     private const double Aim = 0.975;
     private const double Tighter = 0.94;
 
+    private readonly WirePulls _pulls = new();
+
     private SettledPins? _best;
 
     /// <summary>The best pins found, or null where no equilibrium converged.</summary>
@@ -28,13 +30,14 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         // Cloth that is slack along most of its edge asks for no pins: those of the spacing setting stay.
         if (settled.Gaps.Count(g => g.Determined == false) > settled.Gaps.Count / 2)
             return settled;
+        settled = Fitted(settled);
         var profile = NeededSpacing.Of(settled, limits, Aim);
         for (var pass = 0; pass < Passes; pass++)
         {
             computation.Tell("spacing the pins", (double)pass / Passes);
             if (Settled(Placed(settled.Plan, profile), settled) is not { } next)
                 return _best ?? settled;
-            settled = next;
+            settled = Fitted(next);
             if (Keep(settled) && pass >= 2)
                 break;
             var needed = NeededSpacing.Of(settled, limits, Aim);
@@ -52,7 +55,7 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
             profile = NeededSpacing.Profile(now.Plan, now.Gaps, NeededSpacing.Mirrored(now.Plan, now.Gaps, tighter));
             if (Settled(Placed(now.Plan, profile), now) is not { } next)
                 break;
-            settled = next;
+            settled = Fitted(next);
             Keep(settled);
         }
 
@@ -114,9 +117,8 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
 
     private bool KeepsWidths(PinPlan plan, SettledPins best)
     {
-        var arcs = Arcs(plan);
-        var most = Math.Max(limits.MostMm, best.Gaps.Max(g => g.WidthMm));
-        return Enumerable.Range(0, arcs.Length).All(i => Width(plan, arcs, i) <= most + 1e-6);
+        var most = Math.Max(limits.MostMm, best.Gaps.Where(g => best.Plan.Edges[g.Edge].Treatment.HeldBy != Holding.Wire).Select(g => g.WidthMm).DefaultIfEmpty(0).Max());
+        return MarkSpan.Of(plan).All(s => s.IsWired || s.WidthMm <= most + 1e-6);
     }
 
     /// <summary>Remembers the best pins that keep everything; whether these do.</summary>
@@ -143,33 +145,25 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         var placed = PinPlanner.Respaced(plan, piece, profile);
         for (var k = 0; k < 4; k++)
         {
-            var arcs = Arcs(placed);
-            var isShort = Enumerable.Range(0, arcs.Length).Where(i => !IsSet(placed, arcs[i].Number) && Width(placed, arcs, i) < limits.LeastMm - 1e-6).ToList();
-            if (isShort.Count == 0)
+            var gaps = MarkSpan.Of(placed).Select(s => (Gap: new MarkGap(s.From, s.To, s.FromMm, s.WidthMm, 0, 0, 0, null), IsShort: !s.IsWired && !IsSet(placed, s.From) && s.WidthMm < limits.LeastMm - 1e-6)).ToList();
+            if (!gaps.Exists(g => g.IsShort))
                 break;
-            var gaps = Enumerable.Range(0, arcs.Length).Select(i => new MarkGap(
-                arcs[i].Number, arcs[(i + 1) % arcs.Length].Number, arcs[i].Arc, Width(placed, arcs, i), 0, 0, 0, null)).ToList();
-            double[] wider = [.. gaps.Select((g, i) => profile.At(g.MiddleMm % profile.LengthMm) * (isShort.Contains(i) ? Math.Max(1.02, limits.LeastMm / g.WidthMm) : 1))];
-            profile = NeededSpacing.Profile(placed, gaps, [.. NeededSpacing.Mirrored(placed, gaps, [.. wider.Select(w => -w)]).Select(w => -w)]);
+            List<MarkGap> all = [.. gaps.Select(g => g.Gap)];
+            double[] wider = [.. gaps.Select(g => profile.At(g.Gap.MiddleMm % profile.LengthMm) * (g.IsShort ? Math.Max(1.02, limits.LeastMm / g.Gap.WidthMm) : 1))];
+            profile = NeededSpacing.Profile(placed, all, [.. NeededSpacing.Mirrored(placed, all, [.. wider.Select(w => -w)]).Select(w => -w)]);
             placed = PinPlanner.Respaced(plan, piece, profile);
         }
 
         return placed;
     }
 
-    private static (double Arc, int Number)[] Arcs(PinPlan plan)
-    {
-        var starts = new double[plan.Edges.Count + 1];
-        for (var e = 0; e < plan.Edges.Count; e++)
-            starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
-        return [.. plan.Marks.Select(m => (starts[m.Edge] + (m.Fraction * plan.Edges[m.Edge].PinnedMm), m.Number)).Order()];
-    }
+    /// <summary>The same with the pull on each wired edge as the computed sag of its wire tells, for the next placing.</summary>
+    private SettledPins Fitted(SettledPins settled) => settled.Plan.Wired.Count == 0
+        ? settled
+        : settled with { Plan = settled.Plan with { Pulls = _pulls.Fitted(settled) } };
 
     /// <summary>Whether the gap after a mark lies on an edge whose marks stand where the maker said.</summary>
     private static bool IsSet(PinPlan plan, int number) => plan.Edges[plan.Marks[number - 1].Edge].Treatment.HasSetPlaces;
-
-    private static double Width(PinPlan plan, (double Arc, int Number)[] arcs, int i) =>
-        i + 1 < arcs.Length ? arcs[i + 1].Arc - arcs[i].Arc : arcs[0].Arc + plan.Edges.Sum(e => e.PinnedMm) - arcs[i].Arc;
 
     /// <summary>Half-way between two profiles, so that passes do not swing.</summary>
     private static SpacingProfile Between(SettledPins settled, SpacingProfile before, SpacingProfile needed) =>

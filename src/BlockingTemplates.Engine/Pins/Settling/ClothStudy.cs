@@ -27,6 +27,9 @@ public sealed class ClothStudy : IDisposable
     /// <summary>The pins: where the cloth needs them, or, where the maker gave a spacing, by that.</summary>
     public PinPlan Pins => _settled.Plan;
 
+    /// <summary>The pins and the cloth at rest under them.</summary>
+    internal SettledPins Settled => _settled;
+
     /// <summary>Studies a piece.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="settings">How it is pinned.</param>
@@ -51,7 +54,7 @@ public sealed class ClothStudy : IDisposable
         Parallel.Invoke(
             new ParallelOptions { CancellationToken = computation.Cancellation },
             () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
-            () => cloth = new(piece, material.Likely));
+            () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest });
         computation.Cancellation.ThrowIfCancellationRequested();
         if (!isPlaced && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
@@ -111,10 +114,7 @@ public sealed class ClothStudy : IDisposable
     private ClothPlan Told(SettledPins settled, IReadOnlyList<PullInTurn> turns)
     {
         var (pins, rest) = (settled.Plan, settled.Rest);
-        Mark[] ring = [.. pins.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction)];
-        var loads = new double[ring.Length];
-        for (var i = 0; i < ring.Length; i++)
-            loads[ring[i].Number - 1] = rest.PinLoads[i].Length;
+        double[] loads = [.. settled.Loads.Select(l => l.Length)];
         var most = loads.Max();
         var stretch = StretchMap.Of(_cloth.Mesh, rest);
         var rim = rest.Rim(_cloth.Mesh);

@@ -57,7 +57,10 @@ internal static class NeededSpacing
                 : values[i])];
     }
 
-    private static bool IsBreak(PinPlan plan, int number) => plan.Marks[number - 1] is { IsCorner: true } mark && !plan.Pinned.Corners[mark.Edge].Smooth;
+    private static bool IsBreak(PinPlan plan, int number) =>
+        plan.Marks[number - 1] is { IsCorner: true } mark && (!plan.Pinned.Corners[mark.Edge].Smooth || Holds(plan, mark.Edge) || Holds(plan, (mark.Edge + plan.Edges.Count - 1) % plan.Edges.Count));
+
+    private static bool Holds(PinPlan plan, int edge) => plan.Edges[edge].Treatment.HeldBy is Pieces.Holding.Wire or Pieces.Holding.Comb;
 
     private static double Needed(MarkGap gap, double stitchMm, SpacingLimits limits, double aim)
     {

@@ -26,6 +26,7 @@ public sealed class PinnedCloth : IDisposable
 
     private readonly MembraneSolver _solver;
     private readonly double[] _stitches;
+    private readonly int[] _wired;
     private readonly bool _isCorrected;
     private (Outline Pinned, FreeEdge Edge)? _line;
 
@@ -42,7 +43,8 @@ public sealed class PinnedCloth : IDisposable
         _stitches = [.. unblocked.Edges.Select((_, i) => StitchOf(piece, i))];
         _isCorrected = nodesPerStitch == 2;
         Mesh = TriangleMesher.Mesh(unblocked, Grading(unblocked, nodeMm, nodesPerStitch));
-        _solver = new(Mesh, cloth, _stitches.Max());
+        _wired = [.. Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].HeldBy == Holding.Wire)];
+        _solver = new(Mesh, cloth, _stitches.Max(), wired: _wired);
     }
 
     /// <summary>Another cloth on the same mesh.</summary>
@@ -52,12 +54,16 @@ public sealed class PinnedCloth : IDisposable
     {
         ArgumentNullException.ThrowIfNull(other);
         ArgumentNullException.ThrowIfNull(cloth);
-        (Mesh, _stitches, _isCorrected) = (other.Mesh, other._stitches, other._isCorrected);
-        _solver = new(Mesh, cloth, _stitches.Max());
+        (Mesh, _stitches, _wired, _isCorrected) = (other.Mesh, other._stitches, other._wired, other._isCorrected);
+        NewtonsPerMm = other.NewtonsPerMm;
+        _solver = new(Mesh, cloth, _stitches.Max(), wired: _wired);
     }
 
     /// <summary>The mesh.</summary>
     public TriangleMesh Mesh { get; }
+
+    /// <summary>The cloth's stiffness unit, in newtons a millimetre: what wires are stiff against; the stiff end of what was published unless given.</summary>
+    public double NewtonsPerMm { get; init; } = PublishedCloth.Stiffest;
 
     /// <summary>Width of a stitch along each unblocked edge, in millimetres.</summary>
     public IReadOnlyList<double> StitchesMm => _stitches;
@@ -83,11 +89,52 @@ public sealed class PinnedCloth : IDisposable
         return Point.Origin + sum;
     }
 
-    /// <summary>The stitches that marks hold, and where.</summary>
-    public MembraneSupport Support(IEnumerable<Mark> marks) => new()
+    /// <summary>The stitches that marks hold, and where; without wires.</summary>
+    public HeldMarks Held(IReadOnlyList<Mark> marks)
     {
-        Pins = [.. marks.Select(m => new HeldStitch(m.Edge, m.RestFraction, _stitches[m.Edge], m.At))],
-    };
+        ArgumentNullException.ThrowIfNull(marks);
+        List<HeldStitch> pins = [];
+        List<int> markOf = [];
+        for (var i = 0; i < marks.Count; i++)
+        {
+            foreach (var (fraction, at) in Stitches(marks[i]))
+            {
+                pins.Add(new(marks[i].Edge, fraction, _stitches[marks[i].Edge], at));
+                markOf.Add(i);
+            }
+        }
+
+        return new(new() { Pins = pins }, markOf);
+    }
+
+    /// <summary>The stitches that marks of a plan hold, its wires, and the wires' ends beside their corners.</summary>
+    public HeldMarks Held(PinPlan plan, IReadOnlyList<Mark> marks)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var held = Held(marks);
+        if (plan.Wires.Count == 0)
+            return held;
+        List<HeldStitch> pins = [.. held.Support.Pins];
+        List<int> markOf = [.. held.MarkOf];
+        for (var i = 0; i < marks.Count; i++)
+        {
+            var (edge, n) = (marks[i].Edge, plan.Edges.Count);
+            if (!marks[i].IsCorner)
+                continue;
+            foreach (var (wired, isStart) in new[] { (edge, true), ((edge + n - 1) % n, false) }.Where(e => _wired.Contains(e.Item1)))
+            {
+                var curve = plan.Pinned.Edges[wired].Curve;
+                var half = Math.Min(0.5, _stitches[wired] / 2 / UnblockedMm(wired));
+                var fraction = isStart ? half : 1 - half;
+                pins.Add(new(wired, fraction, _stitches[wired], curve.At(plan.Edges[wired].Match.PinnedOf(fraction))));
+                markOf.Add(i);
+            }
+        }
+
+        var wires = plan.Wires.Select(w => new EdgeWire(
+            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve) { Match = plan.Edges[w.Edge].Match });
+        return new(held.Support with { Pins = pins, Wires = [.. wires] }, markOf);
+    }
 
     /// <summary>The cloth at rest under some marks.</summary>
     /// <param name="support">What holds it.</param>
@@ -114,28 +161,40 @@ public sealed class PinnedCloth : IDisposable
     {
         ArgumentNullException.ThrowIfNull(plan);
         Mark[] ring = [.. plan.Marks.OrderBy(m => m.Edge).ThenBy(m => m.Fraction)];
-        var support = Support(ring);
-        var rest = Hold(support, start, computation, tellSlack: true);
-        return new(plan, rest, Gaps(plan, ring, support, rest));
+        var held = Held(plan, ring);
+        var rest = Hold(held.Support, start, computation, tellSlack: true);
+        var loads = new Vector[ring.Length];
+        foreach (var (mark, load) in ring.Zip(held.Loads(rest, ring.Length)))
+            loads[mark.Number - 1] = load;
+        return new(plan, rest, Gaps(plan, ring, held, rest), loads);
     }
 
     /// <summary>Hands the memory on to the next.</summary>
     public void Dispose() => _solver.LeaveMemory();
 
-    private MarkGap[] Gaps(PinPlan plan, Mark[] ring, MembraneSupport support, Equilibrium rest)
+    private static IEnumerable<(double Fraction, Point At)> Stitches(Mark mark) => mark.Bar is not { } bar
+        ? [(mark.RestFraction, mark.At)]
+        : bar.ProngsAt.Select((at, k) => (bar.Rest.From + ((bar.Rest.To - bar.Rest.From) * k / (bar.Prongs - 1)), at));
+
+    private double UnblockedMm(int edge) => RimStitches.ArcOf(Mesh, edge, 1) - RimStitches.ArcOf(Mesh, edge, 0);
+
+    /// <summary>The gaps between marks; those under a comb, and between a corner and the end of its wire, are left out.</summary>
+    private MarkGap[] Gaps(PinPlan plan, Mark[] ring, HeldMarks held, Equilibrium rest)
     {
         if (_line is not { } line || line.Pinned != plan.Pinned)
             _line = line = (plan.Pinned, new(Mesh, plan.Pinned));
         var starts = new double[plan.Edges.Count + 1];
         for (var e = 0; e < plan.Edges.Count; e++)
             starts[e + 1] = starts[e] + plan.Edges[e].PinnedMm;
-        double Arc(int i) => starts[ring[i].Edge] + (ring[i].Fraction * plan.Edges[ring[i].Edge].PinnedMm);
-        var read = _isCorrected ? PartRead : 1;
-        return [.. line.Edge.Gaps(support, rest).Select(g =>
+        double Arc(int pin) => held.Support.Pins[pin] is var p ? starts[p.Edge] + (plan.Edges[p.Edge].Match.PinnedOf(p.Fraction) * plan.Edges[p.Edge].PinnedMm) : 0;
+        return [.. line.Edge.Gaps(held.Support, rest).Where(g => held.MarkOf[g.FromPin] != held.MarkOf[g.ToPin]).Select(g =>
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
+            // A wire sags smoothly, so that the mesh reads it as it is; what the cloth dips between the stitches on it comes to that.
+            var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge);
+            var scallop = wired is not null ? g.ScallopMm + (Math.Sign(g.ScallopMm) * wired.DipBetweenStitchesMm) : _isCorrected ? g.ScallopMm / PartRead : g.ScallopMm;
             return new MarkGap(
-                ring[g.FromPin].Number, ring[g.ToPin].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], g.ScallopMm / read, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
+                ring[held.MarkOf[g.FromPin]].Number, ring[held.MarkOf[g.ToPin]].Number, Arc(g.FromPin), width > 0 ? width : width + starts[^1], scallop, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
             {
                 IsSet = plan.Edges[g.Edge].Treatment.HasSetPlaces,
             };

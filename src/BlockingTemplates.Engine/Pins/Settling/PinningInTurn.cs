@@ -45,7 +45,7 @@ internal static class PinningInTurn
                 if (!rest.Converged)
                     break;
                 places = rest.Places;
-                force = rest.PinLoads[^1].Length;
+                force = Force(before, rest);
             }
 
             if (number > from)
@@ -57,12 +57,15 @@ internal static class PinningInTurn
         {
             var rest = Rest([.. plan.Marks.Take(to)], false);
             if (rest.Converged)
-                pulls[^1] = pulls[^1] with { Force = rest.PinLoads[^1].Length };
+                pulls[^1] = pulls[^1] with { Force = Force([.. plan.Marks.Take(to)], rest) };
         }
 
         return pulls;
+
+        // On the last of the marks; wires are left out here, since they hold little while few pins hold them.
+        double Force(List<Mark> under, Equilibrium rest) => cloth.Held(under).Loads(rest, under.Count)[^1].Length;
         Equilibrium Rest(List<Mark> under, bool canTurn) => cloth.Hold(
-            cloth.Support(under), places, computation, tolerance: Tolerance, slackShare: canTurn ? StayWhileTurning : under.Count <= Few ? StayOfFew : StayOfMany);
+            cloth.Held(under).Support, places, computation, tolerance: Tolerance, slackShare: canTurn ? StayWhileTurning : under.Count <= Few ? StayOfFew : StayOfMany);
     }
 
     private static Point OnLayLine(Mark mark, List<Mark> before) => mark.Rest!.Value + (before.Count == 0 ? default : before[0].Pull!.Value);

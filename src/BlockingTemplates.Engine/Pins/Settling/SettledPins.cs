@@ -1,4 +1,5 @@
 using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins.Settling;
 
@@ -6,4 +7,5 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// <param name="Plan">The pins.</param>
 /// <param name="Rest">Where the cloth came to rest.</param>
 /// <param name="Gaps">The gaps between neighbouring marks, once round the outline.</param>
-public sealed record SettledPins(PinPlan Plan, Equilibrium Rest, IReadOnlyList<MarkGap> Gaps);
+/// <param name="Loads">Force of each mark on the cloth, in the order of the marks' numbers, in the cloth's stiffness unit times millimetres.</param>
+public sealed record SettledPins(PinPlan Plan, Equilibrium Rest, IReadOnlyList<MarkGap> Gaps, IReadOnlyList<Vector> Loads);

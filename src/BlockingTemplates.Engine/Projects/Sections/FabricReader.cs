@@ -16,10 +16,11 @@ internal static class FabricReader
             reading.Number(section["grain"], -Limits.MostGrain, Limits.MostGrain) ?? 0,
             reading.Pair(section["stitch"], Limits.Stitch, Limits.Stitch, "[along, across] the rows"),
             reading.Word<Dampness>(section["measured"]),
-            Spring(section["springBack"], reading))
+            Pair(section["springBack"], "the spring-back", Limits.LeastSpringBack, Limits.MostSpringBack, "0.03", reading) is var (along, across) ? new(along, across) : default)
         {
             Swatch = SwatchReader.Read(section["swatch"], reading),
             Strips = StripsReader.Read(section["strips"], reading),
+            WetChange = Pair(section["wetChange"], "the change when wet", Limits.LeastWetChange, Limits.MostWetChange, "-0.05", reading) is var (wetAlong, wetAcross) ? new(wetAlong, wetAcross) : null,
         };
     }
 
@@ -45,23 +46,20 @@ internal static class FabricReader
         return FibreCatalogue.MostDelicate(name);
     }
 
-    private static SpringBack Spring(JsonPlace? place, FileReading reading)
+    /// <summary>A fraction for both directions, or one along and one across the rows; null where there is none.</summary>
+    private static (double Along, double Across)? Pair(JsonPlace? place, string what, double least, double most, string example, FileReading reading)
     {
-        if (place?.Kind == JsonPlaceKind.Object)
+        if (place is null or { Kind: JsonPlaceKind.Blank })
+            return null;
+        if (place.Kind == JsonPlaceKind.Object)
         {
-            var section = Section.Open<SpringBackSection>(place, "the spring-back", reading);
-            return new(
-                reading.Number(section["along"], Limits.LeastSpringBack, Limits.MostSpringBack) ?? 0,
-                reading.Number(section["across"], Limits.LeastSpringBack, Limits.MostSpringBack) ?? 0);
+            // The records of the two changes have the same names.
+            var section = Section.Open<SpringBackSection>(place, what, reading);
+            return (reading.Number(section["along"], least, most) ?? 0, reading.Number(section["across"], least, most) ?? 0);
         }
 
-        if (place is not null and not { Kind: JsonPlaceKind.Blank or JsonPlaceKind.Number })
-        {
-            reading.WrongType<double>(place, "a fraction, or one along and one across the rows", "Write 0.03, or { \"along\": 0.03, \"across\": 0.04 }.");
-            return default;
-        }
-
-        var both = reading.Number(place, Limits.LeastSpringBack, Limits.MostSpringBack) ?? 0;
-        return new(both, both);
+        if (place.Kind != JsonPlaceKind.Number)
+            return reading.WrongType<(double, double)>(place, "a fraction, or one along and one across the rows", $"Write {example}, or {{ \"along\": {example}, \"across\": 0.04 }}.");
+        return reading.Number(place, least, most) is { } both ? (both, both) : null;
     }
 }

@@ -21,6 +21,12 @@ internal static class Limits
     public const double MostGrain = 360;
     public const double LeastSpringBack = -0.3;
     public const double MostSpringBack = 0.5;
+    public const double LeastWetChange = -0.4;
+    public const double MostWetChange = 0.4;
+    public const int MostStocks = 50;
+    public const int MostSkipped = 50;
+    public const int FewestProngs = 2;
+    public const int MostProngs = 100;
     public const double LeastGrams = 0.5;
     public const double MostGrams = 20_000;
 
@@ -52,6 +58,10 @@ internal static class Limits
     public static readonly LengthRange Border = new(Length.Zero, Centimetres(50));
     public static readonly LengthRange SeamClearance = new(Length.Zero, Centimetres(5));
     public static readonly LengthRange Margin = new(Length.Zero, Centimetres(5));
+    public static readonly LengthRange Wire = new(Centimetres(10), Centimetres(2000));
+    public static readonly LengthRange WireDiameter = new(Centimetres(0.03), Centimetres(0.6));
+    public static readonly LengthRange WireOverlap = new(Centimetres(1), Centimetres(50));
+    public static readonly LengthRange Comb = new(Centimetres(1), Centimetres(100));
     public static readonly LengthRange Bar = new(Centimetres(2), Centimetres(100));
 
     private static Length Centimetres(double value) => Length.FromCentimetres(value);

@@ -7,12 +7,7 @@ internal static class NotYetArrived
 {
     private static readonly Waiting[] All =
     [
-        new("piece.edges.*.hold", "wire", "blocking wires", "Pin that edge as the plan shows, or set your wires yourself."),
-        new("piece.edges.*.hold", "comb", "comb pins", "Pin that edge as the plan shows, or set your combs yourself."),
-        new("fabric.wetChange", null, "the change when wet", "Measure the unblocked piece damp, as it will be pinned."),
         new("fringe", null, "fringe and tassels", "Space them yourself."),
-        new("wires", null, "blocking wires", "Pin the edges as the plan shows, or set your wires yourself."),
-        new("combs", null, "comb pins", "Pin the edges as the plan shows, or set your combs yourself."),
     ];
 
     /// <summary>Notes every name and value that waits, and sets it aside so that it reads as left out.</summary>

@@ -47,7 +47,7 @@ public class ClothPlanTests
         var cloth = new PinnedCloth(plan.Piece, plan.Cloth!.Material.Likely);
         foreach (var number in new[] { 20, 45, 70, plan.Pins.Marks.Count })
         {
-            var rest = cloth.Hold(cloth.Support(plan.Pins.Marks.Take(number - 1)), null, Computation.Whole);
+            var rest = cloth.Hold(cloth.Held([.. plan.Pins.Marks.Take(number - 1)]).Support, null, Computation.Whole);
             Assert.True(rest.Converged);
             var at = cloth.StitchAt(plan.Pins.Marks[number - 1], rest.Places);
             Assert.InRange(at.DistanceTo(plan.Cloth.InTurn[number - 1].Rest), 0, 3);

@@ -1,0 +1,103 @@
+using System.Globalization;
+using BlockingTemplates.Drawing.Pages;
+using BlockingTemplates.Drawing.Writing;
+using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Pins.Wires;
+using BlockingTemplates.Engine.Sheets;
+
+namespace BlockingTemplates.Drawing.Guides;
+
+/// <summary>What is laid out, where wires and combs go, and the ways of holding each edge side by side.</summary>
+internal static class HoldPages
+{
+    public static IReadOnlyList<Page> Draw(Plan plan, Paper reading)
+    {
+        var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "holding", "Holding the edges");
+        var units = plan.Project.Units;
+        string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
+        flow.Paragraph("Holding the edges", TextStyle.Title);
+        flow.Paragraph($"Lay these out before you begin. One spare for {Supplies.OneSpareFor} begun; pins that hold a wire are counted among the pins.", TextStyle.Body);
+        flow.Gap(2);
+        string Number(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "";
+        new Table([new("What", TextAlign.Left), new("Lay out"), new("Spare"), new("Owned"), new("To buy")]).Draw(
+            flow, [.. plan.Supplies.Select(s => (IReadOnlyList<string>)[HoldWords.Name(s, units), Number(s.LayOut), Number(s.Spare), Number(s.Owned), Number(s.Buy)])]);
+        Wires(plan, flow, Say);
+        Combs(plan, flow, Say);
+        Advice(plan, flow, Say);
+        return flow.Finish();
+    }
+
+    private static void Wires(Plan plan, PageFlow flow, Func<double, string> say)
+    {
+        if (plan.Pins.Wires.Count == 0)
+            return;
+        flow.Heading("Wires");
+        flow.Paragraph($"Run each wire through {Every(plan.Project.Pins.Wires.Every)} of its edge before the piece is laid down, its ends {say(WireSettings.StandsOut.Millimetres)} beyond the corners. Set the pins of its marks on the inner side of the wire. Corners have pins of their own, where two wires meet too. Wire ends are sharp: mind eyes and hands, and cap or bend them.", TextStyle.Body);
+        flow.Gap(1);
+        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(flow, [.. plan.Pins.Wires.Select(w =>
+        {
+            var edge = plan.Pins.Edges[w.Edge];
+            return (IReadOnlyList<string>)
+            [
+                w.Number.ToString(CultureInfo.InvariantCulture), edge.Name, say(w.LengthMm), Place(w.FromMm, w.FromCount, edge, say), Place(w.ToMm, w.ToCount, edge, say),
+                w.Picked is { } picked ? string.Create(CultureInfo.InvariantCulture, $"{picked} {Of(edge.Treatment.Of, picked)}") : "", say(Math.Abs(w.SagMm.Most)),
+            ];
+        })]);
+        flow.Gap(1);
+        flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
+    }
+
+    private static void Combs(Plan plan, PageFlow flow, Func<double, string> say)
+    {
+        var marks = plan.Pins.Marks.Where(m => m.Kind == PinKind.Comb).ToList();
+        if (marks.Count == 0)
+            return;
+        var combs = plan.Project.Pins.Combs;
+        flow.Heading("Combs");
+        flow.Paragraph($"{marks.Count} combs of {combs.Prongs} prongs, {say(combs.Length.Millimetres)} from the first prong to the last. The number of a comb's mark belongs to its middle: set the middle of the comb there and lay its bar along the drawn one.", TextStyle.Body);
+    }
+
+    private static void Advice(Plan plan, PageFlow flow, Func<double, string> say)
+    {
+        if (plan.Advice.Count == 0)
+            return;
+        flow.Heading("Ways to hold each edge");
+        flow.Paragraph($"Each edge by itself, for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
+        flow.Gap(1);
+        string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+        new Table([new("Edge", TextAlign.Left), new("By pins"), new("By combs"), new("By wires"), new("Planned", TextAlign.Left), new("Suggested", TextAlign.Left)]).Draw(flow, [.. plan.Advice.Select(a =>
+        {
+            var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
+            var edge = plan.Pins.Edges[a.Edge];
+            var comb = combs.Combs == 0 ? "none fits" : Missing(combs.IsOwned, combs.Pins == 0 ? $"{Number(combs.Combs)} combs" : $"{Number(combs.Combs)} combs, {Number(combs.Pins)} pins");
+            var wire = !wires.Serves ? "none serves" : Missing(wires.IsOwned, $"{Lengths(wires, say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Number(wires.Pins)} pins");
+            return (IReadOnlyList<string>)[edge.Name, Missing(pins.IsOwned, Number(pins.Pins)), comb, wire, HoldWords.Way(edge.Treatment.Hold), HoldWords.Way(a.Suggested)];
+        })]);
+        flow.Gap(1);
+        if (plan.Advice.SelectMany(a => a.Ways).Any(w => w.IsOwned == false))
+            flow.Paragraph("*: more than you own.", TextStyle.Small);
+        foreach (var advice in plan.Advice)
+            flow.Point(advice.Why, TextStyle.Small);
+    }
+
+    private static string Missing(bool? isOwned, string words) => isOwned == false ? words + " *" : words;
+
+    private static string Lengths(EdgeWay wires, Func<double, string> say) => string.Join(" + ", wires.Wires.GroupBy(w => w.LengthMm).Select(g =>
+        g.Count() == 1 ? say(g.Key) : string.Create(CultureInfo.InvariantCulture, $"{g.Count()} x {say(g.Key)}")));
+
+    private static string Every(int every) => every == 1 ? "every stitch or row" : string.Create(CultureInfo.InvariantCulture, $"every {every}. stitch or row");
+
+    private static string Of(CountedIn of, int count) => (of, count) switch
+    {
+        (CountedIn.Rows, 1) => "row",
+        (CountedIn.Rows, _) => "rows",
+        (_, 1) => "st",
+        _ => "sts",
+    };
+
+    private static string Place(double mm, double? count, EdgePlan edge, Func<double, string> say) =>
+        count is { } at ? string.Create(CultureInfo.InvariantCulture, $"{say(mm)} ({(edge.Treatment.Of == CountedIn.Rows ? "row" : "st")} {at:0.#})") : say(mm);
+}

@@ -1,0 +1,83 @@
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Combs;
+using BlockingTemplates.Engine.Pins.Wires;
+
+namespace BlockingTemplates.Engine.Pins;
+
+/// <summary>Compares pins, combs and wires edge by edge.</summary>
+/// <remarks>Each edge by itself, all that is owned at its disposal. What is worth while is common practice, no source.</remarks>
+public static class EdgeAdvisor
+{
+    /// <summary>A wire is suggested where it saves so many pins.</summary>
+    public const int WorthAWire = 5;
+
+    /// <summary>Combs are suggested where they save setting so many things.</summary>
+    public const int WorthACombing = 3;
+
+    /// <summary>An edge with fewer pins than this is left to pins.</summary>
+    public const int FewestPins = 4;
+
+    /// <summary>The advice for every edge that is held and takes a few pins at least.</summary>
+    /// <param name="plan">A plan of the piece.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="settings">How the maker wants it held.</param>
+    public static IReadOnlyList<EdgeAdvice> Of(PinPlan plan, Piece piece, PinSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(settings);
+        var runs = EdgeRun.Of(plan.Pinned, _ => true, (0, 0));
+        EdgePlan[] pinned = [.. plan.Edges.Select(e => e with { Treatment = e.Treatment with { Hold = Holding.Pins } })];
+        List<EdgeAdvice> advice = [];
+        foreach (var run in runs.Where(r => piece.Edges[r.Edges[0]] is { Hold: not Holding.None, HasSetPlaces: false }))
+        {
+            var edge = run.Edges[0];
+            var stitches = new RunStitches(run, pinned, plan.Mirror?.Partner[edge] == edge);
+            // Where a wire holds the edge now, the cloth was not asked how single pins would.
+            IReadOnlyList<double> Pins(IEnumerable<double> forced) => plan.Profile is { } profile && piece.Edges[edge].HeldBy != Holding.Wire
+                ? new StitchSpread(run, pinned, profile, forced, stitches.IsOwnMirror, 0).Places()
+                : new EvenSpacing(run, pinned, plan.Rule, forced, stitches.IsOwnMirror).Places();
+            var single = new EdgeWay(Holding.Pins, Pins([]).Count, 0, [], true, settings.Owned is { } o ? plan.Marks.Count <= o : null);
+            if (single.Pins < FewestPins)
+                continue;
+            var combs = Combs(plan, settings, stitches, Pins([]));
+            var wires = Wires(plan, piece, settings, stitches, Pins);
+            var (suggested, why) = Suggested(single, combs, wires, plan.Edges[edge].Name);
+            advice.Add(new(edge, [single, combs, wires], suggested, why));
+        }
+
+        return advice;
+    }
+
+    private static EdgeWay Combs(PinPlan plan, PinSettings settings, RunStitches stitches, IReadOnlyList<double> pins)
+    {
+        var edge = stitches.Run.Edges[0];
+        var spacing = new CombSpacing(plan.Pinned.Edges[edge].Curve, stitches, at => GapAt(plan, edge, at), settings.Combs, settings.Scallop.Millimetres);
+        var places = spacing.Places(pins, []);
+        var combs = places.Count(p => p.Kind == PinKind.Comb);
+        return new(Holding.Comb, places.Count - combs, combs, [], combs > 0, settings.Combs.Owned is { } owned ? combs <= owned : null);
+    }
+
+    private static EdgeWay Wires(PinPlan plan, Piece piece, PinSettings settings, RunStitches stitches, Func<IEnumerable<double>, IReadOnlyList<double>> pins)
+    {
+        var edge = stitches.Run.Edges[0];
+        var planner = new WirePlanner(piece, plan.Pinned, settings, plan.Pulls);
+        var wired = planner.On(stitches, planner.Lengths(edge, new(settings.Wires), 1), [], pins, plan.Rule.OnEdge(edge));
+        bool? isOwned = settings.Wires.Owned is null ? null : wired.Lengths.All(l => l.Owned);
+        return new(Holding.Wire, wired.Marks.Count - 2, 0, wired.Lengths, wired.Follows && !wired.IsLimp, isOwned) { PinsIfSoft = wired.MarksIfSoft - 2 };
+    }
+
+    private static double GapAt(PinPlan plan, int edge, double fraction) =>
+        plan.Profile is { } profile && plan.Edges[edge].Treatment.HeldBy != Holding.Wire ? profile.At(profile.ArcOf(edge, fraction)) : plan.Rule.At(edge, fraction);
+
+    private static (Holding, string) Suggested(EdgeWay pins, EdgeWay combs, EdgeWay wires, string edge)
+    {
+        var saved = pins.Pins - wires.Pins;
+        if (wires is { Serves: true, IsOwned: not false } && saved >= WorthAWire)
+            return (Holding.Wire, FormattableString.Invariant($"A wire follows the {edge} edge and saves {saved} pins{(wires.IsOwned is null ? ", if you have one" : "")}."));
+        var settings = pins.Settings - combs.Settings;
+        if (combs is { Serves: true, IsOwned: not false } && settings >= WorthACombing)
+            return (Holding.Comb, FormattableString.Invariant($"{combs.Combs} combs stand for {pins.Pins - combs.Pins} pins of the {edge} edge{(combs.IsOwned is null ? ", if you have them" : "")}."));
+        return (Holding.Pins, !wires.Serves && saved >= WorthAWire ? $"The {edge} edge turns too tightly for the wires." : $"Neither wires nor combs would save much on the {edge} edge.");
+    }
+}

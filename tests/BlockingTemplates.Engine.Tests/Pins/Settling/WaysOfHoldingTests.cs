@@ -1,0 +1,71 @@
+using System.Globalization;
+using BlockingTemplates.Engine.Fabrics;
+using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Pins.Settling;
+using BlockingTemplates.Engine.Pins.Wires;
+using BlockingTemplates.Engine.Tests.Projects;
+
+namespace BlockingTemplates.Engine.Tests.Pins.Settling;
+
+// Four shipped pieces, each held all round by pins, by wires, by combs, on the computed cloth; the table stands in shared/examples/holding.md.
+public class WaysOfHoldingTests
+{
+    private static readonly string Told = File.ReadAllText(Path.Combine(Reading.Shared, "examples", "holding.md"));
+
+    [Theory]
+    [InlineData("lace-triangle")]
+    [InlineData("stole-on-wires")]
+    [InlineData("half-circle-on-wires")]
+    [InlineData("combed-blanket")]
+    public void Wires_and_combs_take_less_setting_than_pins_and_keep_the_scallop(string example)
+    {
+        var ways = new[] { Holding.Pins, Holding.Wire, Holding.Comb }.Select(w => (Way: w, Held: Held(example, w))).ToList();
+        var rows = ways.Select(w => Row(example, w.Way, w.Held)).ToList();
+        int Set(Holding way) => Counts(ways.Single(w => w.Way == way).Held.Plan).Set;
+        var told = string.Join('\n', rows);
+        foreach (var (way, held) in ways)
+        {
+            var most = held.Gaps.Where(g => g.Determined != false).Max(g => Math.Abs(g.ScallopMm));
+            Assert.True(most <= held.Plan.Settings.Scallop.Millimetres * 1.001, $"{way}: {most}\n{told}");
+        }
+
+        Assert.True(Set(Holding.Wire) < Set(Holding.Pins) && Set(Holding.Comb) < Set(Holding.Pins), told);
+        foreach (var row in rows)
+            Assert.True(Told.Contains(row, StringComparison.Ordinal), $"The table in holding.md should say:\n{told}");
+    }
+
+    private static (int Pins, int Combs, int Wires, int Set) Counts(PinPlan plan)
+    {
+        var combs = plan.Marks.Count(m => m.Kind == PinKind.Comb);
+        return (plan.Marks.Count - combs, combs, plan.Wires.Count, plan.Marks.Count + plan.Wires.Count);
+    }
+
+    private static string Row(string example, Holding way, SettledPins held)
+    {
+        var (pins, combs, wires, set) = Counts(held.Plan);
+        var worst = held.Gaps.Where(g => g.Determined != false).Max(g => Math.Abs(g.ScallopMm));
+        var word = way switch { Holding.Pins => "pins", Holding.Wire => "wires", _ => "combs" };
+        return string.Create(CultureInfo.InvariantCulture, $"| `{example}` | {word} | {pins} | {combs} | {wires} | {set} | {worst:0.0} mm |");
+    }
+
+    private static SettledPins Held(string example, Holding way)
+    {
+        var project = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", example + ".jsonc"))).Project!;
+        WireForm stiff = new(WireKind.Stiff, Length.FromMillimetres(1.5)), flexible = new(WireKind.Flexible, Length.FromMillimetres(1.2));
+        var settings = project.Pins with
+        {
+            Owned = null,
+            Wires = project.Pins.Wires with { Owned = [new(Length.FromCentimetres(150), 9, stiff), new(Length.FromCentimetres(90), 9, stiff), new(Length.FromCentimetres(110), 9, flexible)] },
+        };
+        var request = new PieceRequest(project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
+        var piece = DampPiece.Of(PieceMaker.Make(request, new())!, new());
+        piece = piece with { Edges = [.. piece.Edges.Select(e => e with { Hold = way })] };
+        var placed = PinPlanner.Placed(piece, settings, new())!;
+        settings = settings with { Anchor = placed.Anchor.Name };
+        var study = ClothStudy.Of(piece, settings, placed, Computation.Whole with { WithEnds = false }, new());
+        Assert.NotNull(study);
+        return study.Settled;
+    }
+}
