@@ -12,7 +12,7 @@ public class FieldsTests(Chromium chromium)
     [InlineData("round-doily", "piece.unblocked.width", "Width")]
     public async Task Dragging_a_place_of_the_unblocked_piece_changes_its_measurement(string example, string path, string name)
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example });
         var page = screen.Page;
         var handle = page.GetByRole(AriaRole.Slider, new() { Name = name, Exact = true });
@@ -49,7 +49,7 @@ public class FieldsTests(Chromium chromium)
     [InlineData("<b>12</b>")]
     public async Task Bad_input_is_told_at_its_field_in_words_and_goes_when_it_is_mended(string bad)
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
         var page = screen.Page;
         var field = screen.Field("piece.finished.wingspan");
@@ -73,7 +73,7 @@ public class FieldsTests(Chromium chromium)
     [BrowserFact]
     public async Task Every_problem_stands_at_its_field_at_once()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { shape = "kite", units = "in" });
         var problems = (await server.AnswerAsync("p1")).GetProperty("problems").EnumerateArray().Select(p => p.GetProperty("path").GetString()!).ToList();
         Assert.True(problems.Count > 5);
@@ -86,7 +86,7 @@ public class FieldsTests(Chromium chromium)
     [BrowserFact]
     public async Task Another_unit_keeps_every_length()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
         var before = await server.Client.GetStringAsync("/api/copies/p1/files/plan.json");
         await screen.Page.GetByLabel("Units", new() { Exact = true }).SelectOptionAsync("in");
@@ -107,7 +107,7 @@ public class FieldsTests(Chromium chromium)
     [BrowserFact]
     public async Task Fields_of_every_kind_stand_clear_of_each_other_beside_the_drawing()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var kinds = (await server.GetAsync("/api/start")).GetProperty("kinds").EnumerateArray().Select(k => k.GetProperty("shape").GetString()!).ToList();
         await using var screen = await Screen.OpenAsync(chromium, server, width: 1500);
         foreach (var shape in kinds)

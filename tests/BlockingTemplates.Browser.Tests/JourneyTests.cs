@@ -6,12 +6,15 @@ namespace BlockingTemplates.Browser.Tests;
 [Collection(InBrowser.Name)]
 public class JourneyTests(Chromium chromium)
 {
+    private const int ClothMs = 240_000;
+
     [BrowserTheory]
     [InlineData("cm", "148", "74", "128", "92", "5", "-3", "A4", "148.0 cm")]
     [InlineData("in", "58 1/4", "29 1/8", "50 3/8", "36 1/4", "2", "-1 1/8", "Letter", "58 1/4 in")]
     public async Task From_an_empty_page_to_the_packet(string units, string wingspan, string depth, string top, string side, string bow, string topBow, string paper, string said)
     {
-        await using var server = await RunningPage.StartAsync();
+        // Once with the cloth, which takes its time.
+        await using var server = await RunningPage.StartAsync(stages: units == "cm" ? null : RunningPage.GeometryAlone);
         await using var screen = await Screen.OpenAsync(chromium, server);
         var page = screen.Page;
         await page.GetByRole(AriaRole.Radio, new() { Name = units, Exact = true }).CheckAsync();
@@ -39,6 +42,7 @@ public class JourneyTests(Chromium chromium)
 
         await screen.PartAsync("Print");
         await Expect(page.GetByRole(AriaRole.Checkbox, new() { Name = paper, Exact = true })).ToBeCheckedAsync();
+        await Expect(page.Locator(".cloth")).ToBeHiddenAsync(new() { Timeout = ClothMs });
         var download = await page.RunAndWaitForDownloadAsync(() => page.Locator("#packet").ClickAsync());
         using var zip = ZipFile.OpenRead(await download.PathAsync());
         Assert.Equal(["guide-" + paper + ".pdf", "mats.pdf", "overview.png", "overview.svg", "pins.csv", "plan.json", "plot.pdf", "triangle.jsonc"], zip.Entries.Select(e => e.FullName).Order(StringComparer.Ordinal));
@@ -60,7 +64,7 @@ public class JourneyTests(Chromium chromium)
     [BrowserFact]
     public async Task With_the_keyboard_alone_from_the_projects_to_the_drawing()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OpenAsync(chromium, server);
         var page = screen.Page;
         await page.GetByRole(AriaRole.Radio, new() { Name = "cm", Exact = true }).PressAsync("Space");
@@ -96,7 +100,7 @@ public class JourneyTests(Chromium chromium)
     [BrowserFact]
     public async Task A_saved_file_opens_again_and_its_text_can_be_written_by_hand()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OpenAsync(chromium, server);
         var page = screen.Page;
         await page.Locator("#open").SetInputFilesAsync(RunningPage.Example("lace-triangle"));

@@ -14,7 +14,7 @@ public class LooksTests(Chromium chromium)
     [InlineData("phone-dark", 390, 780, true)]
     public async Task Axe_finds_nothing_to_mend_and_nothing_runs_over_the_side(string name, int width, int height, bool isDark)
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await server.BeginAsync(new { example = "lace-triangle" });
         await server.BeginAsync(new { shape = "rectangle", units = "in" });
         await using var screen = await Screen.OpenAsync(chromium, server, "", width, height, isDark, hasTouch: width < 500);
@@ -32,7 +32,7 @@ public class LooksTests(Chromium chromium)
         await screen.Page.GetByText("Done before the last mark?").ClickAsync();
         await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Pin 1 is set" }).ClickAsync();
         await Expect(screen.Page.Locator(".number")).ToHaveTextAsync("2");
-        await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Count the 1 pins out" }).ClickAsync();
+        await screen.Page.GetByRole(AriaRole.Button, new() { Name = "Count the one pin out" }).ClickAsync();
         await Expect(screen.Page.Locator(".pin-ticks")).ToBeVisibleAsync();
         await LookAsync(screen, $"counting-{name}");
 
@@ -46,7 +46,7 @@ public class LooksTests(Chromium chromium)
     [BrowserFact]
     public async Task With_text_of_200_percent_all_is_there_and_nothing_runs_over_the_side()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
         foreach (var (part, width) in Parts.SelectMany(p => Widths.Select(w => (p, w))))
         {
@@ -64,7 +64,7 @@ public class LooksTests(Chromium chromium)
     [BrowserFact]
     public async Task Layers_are_switched_and_the_drawing_is_moved_and_magnified_by_wheel_mouse_and_fingers()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" }, "see");
         var page = screen.Page;
         foreach (var (label, layer) in new[] { ("mats", "mats"), ("numbers", "numbers"), ("pulls", "arrows"), ("lay line", "lay line"), ("outline and marks", "outline and marks") })

@@ -7,7 +7,7 @@ public class NothingLostTests(Chromium chromium)
     [BrowserFact]
     public async Task What_was_typed_right_before_a_reload_is_there()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
         await screen.Field("piece.finished.wingspan").FillAsync("151.5");
         await screen.Page.ReloadAsync();
@@ -23,7 +23,7 @@ public class NothingLostTests(Chromium chromium)
         var state = RunningPage.NewFolder();
         try
         {
-            var server = await RunningPage.StartAsync(state);
+            var server = await RunningPage.StartAsync(state, stages: RunningPage.GeometryAlone);
             var port = server.Root.Port;
             await using var screen = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
             screen.ExpectsRefusals = true;
@@ -45,7 +45,7 @@ public class NothingLostTests(Chromium chromium)
     [BrowserFact]
     public async Task Two_screens_that_change_different_fields_keep_both_changes()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var one = await Screen.OnProjectAsync(chromium, server, new { example = "lace-triangle" });
         await using var other = await Screen.OpenAsync(chromium, server, "#/p1/measure");
         (one.ExpectsRefusals, other.ExpectsRefusals) = (true, true); // the second of two edits is refused once, and made again

@@ -7,7 +7,7 @@ public class PinningTests(Chromium chromium)
     [BrowserFact]
     public async Task Pins_set_on_one_screen_are_set_on_the_other_and_a_reload_loses_nothing()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var phone = await Screen.OnProjectAsync(chromium, server, Pieces.Small(), "pin", 390, 780, hasTouch: true);
         var page = phone.Page;
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin pinning" }).ClickAsync();
@@ -38,7 +38,7 @@ public class PinningTests(Chromium chromium)
     [BrowserFact]
     public async Task With_the_space_bar_to_the_last_pin_and_back_until_every_pin_is_out()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var screen = await Screen.OnProjectAsync(chromium, server, Pieces.Small(), "pin");
         var page = screen.Page;
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin pinning" }).PressAsync("Enter");
@@ -77,7 +77,7 @@ public class PinningTests(Chromium chromium)
     [BrowserFact]
     public async Task Buttons_to_press_beside_the_mats_are_large()
     {
-        await using var server = await RunningPage.StartAsync();
+        await using var server = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         await using var phone = await Screen.OnProjectAsync(chromium, server, Pieces.Small(), "pin", 390, 780, hasTouch: true);
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Begin pinning" }).ClickAsync();
         foreach (var id in new[] { "#set", "#back" })
@@ -92,7 +92,7 @@ public class PinningTests(Chromium chromium)
     [BrowserFact]
     public async Task Another_screen_joins_with_the_code_and_sees_nothing_before()
     {
-        await using var server = await RunningPage.StartAsync(share: true, hosts: new([Chromium.NameOnTheNetwork]));
+        await using var server = await RunningPage.StartAsync(share: true, stages: RunningPage.GeometryAlone, hosts: new([Chromium.NameOnTheNetwork]));
         var id = await server.BeginAsync(Pieces.Small());
         var root = $"http://{Chromium.NameOnTheNetwork}:{server.Root.Port}/";
         await using var tablet = await Screen.OpenAsync(chromium, server, "", 820, 1180, hasTouch: true, root: root);

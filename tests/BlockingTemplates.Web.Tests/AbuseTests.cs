@@ -17,7 +17,7 @@ public class AbuseTests
     public async Task A_foreign_host_name_is_misdirected(string host)
     {
         // RFC 9110, 15.5.20: 421, so that no foreign name can be pointed at this machine.
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal(HttpStatusCode.MisdirectedRequest, await page.StatusAsync(HttpMethod.Get, "/", with: r => r.Headers.Host = host));
         Assert.Equal(HttpStatusCode.MisdirectedRequest, await page.StatusAsync(HttpMethod.Get, "/api/copies", with: r => r.Headers.Host = host));
         await GoesOnAsync(page);
@@ -31,7 +31,7 @@ public class AbuseTests
     [InlineData("Sec-Fetch-Site", "same-site")]
     public async Task Another_site_s_page_reads_and_writes_nothing(string header, string value)
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         void From(HttpRequestMessage request) => request.Headers.Add(header, value);
         Assert.Equal(HttpStatusCode.Forbidden, await page.StatusAsync(HttpMethod.Get, $"/api/copies/{id}/text", with: From));
@@ -49,7 +49,7 @@ public class AbuseTests
     [Fact]
     public async Task A_form_of_another_site_cannot_write_by_its_types()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, await page.StatusAsync(HttpMethod.Post, "/api/copies", new FormUrlEncodedContent([KeyValuePair.Create("example", "lace-triangle")])));
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, await page.StatusAsync(HttpMethod.Post, "/api/copies", new StringContent("""{ "example": "lace-triangle" }""", Encoding.UTF8, "text/plain")));
         Assert.Equal(0, (await page.GetAsync("/api/copies")).GetArrayLength());
@@ -58,7 +58,7 @@ public class AbuseTests
     [Fact]
     public async Task Bodies_that_are_too_long_are_refused_with_and_without_their_length_said()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         var tooLong = new byte[5_000_001];
         Array.Fill(tooLong, (byte)' ');
@@ -101,7 +101,7 @@ public class AbuseTests
     [InlineData("\uFFFD\u0000")]
     public async Task Malformed_wishes_for_a_project_are_refused(string body)
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal(HttpStatusCode.BadRequest, await page.StatusAsync(HttpMethod.Post, "/api/copies", RunningPage.Json(body)));
         Assert.Equal(0, (await page.GetAsync("/api/copies")).GetArrayLength());
         await GoesOnAsync(page);
@@ -110,7 +110,7 @@ public class AbuseTests
     [Fact]
     public async Task Deep_json_is_refused_as_a_request_and_a_problem_as_a_project()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var deep = new string('[', 100_000) + new string(']', 100_000);
         Assert.Equal(HttpStatusCode.BadRequest, await page.StatusAsync(HttpMethod.Post, "/api/copies", RunningPage.Json($"{{ \"example\": {deep} }}")));
         var answer = await page.AnswerAsync(await page.BeginAsync(deep));
@@ -134,7 +134,7 @@ public class AbuseTests
     [InlineData("/lock")]
     public async Task Paths_that_try_tricks_lead_nowhere(string path)
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal("p1", await page.BeginAsync(Pieces.Small()));
         Assert.StartsWith("HTTP/1.1 404", await RawAsync(page, $"GET {path} HTTP/1.1\r\nHost: {page.Root.Authority}\r\nConnection: close\r\n\r\n"), StringComparison.Ordinal);
         await GoesOnAsync(page);
@@ -148,7 +148,7 @@ public class AbuseTests
     [InlineData("a%00b.svg")]
     public async Task Only_a_plain_name_stands_beside_a_project(string name)
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal("p1", await page.BeginAsync(Pieces.Small()));
         var answer = await RawAsync(page, $"PUT /api/copies/p1/beside/{name} HTTP/1.1\r\nHost: {page.Root.Authority}\r\nContent-Type: application/octet-stream\r\nContent-Length: 1\r\nConnection: close\r\n\r\nx");
         Assert.StartsWith("HTTP/1.1 4", answer, StringComparison.Ordinal);
@@ -159,7 +159,7 @@ public class AbuseTests
     public async Task Markup_in_titles_and_names_stays_text_in_every_answer()
     {
         const string title = "<script>alert(1)</script><img src=x onerror=alert(2)> \"&'";
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(new { name = title + ".jsonc", text = Pieces.Small(title: title) });
         var answer = await page.AnswerAsync(id);
         Assert.Equal(title, answer.GetProperty("plan").GetProperty("title").GetString());
@@ -179,7 +179,7 @@ public class AbuseTests
     [Fact]
     public async Task Every_answer_allows_its_own_files_only()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         foreach (var address in new[] { "/", "/app.js", "/api/start", "/nothing", "/join" })
         {
             using var answer = await page.Client.GetAsync(address);
@@ -197,7 +197,7 @@ public class AbuseTests
     [Fact]
     public async Task A_hundred_requests_at_once_are_all_answered()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(new { example = "lace-triangle" });
         var statuses = await Task.WhenAll(Enumerable.Range(0, 100).Select(i => (i % 4) switch
         {
@@ -218,7 +218,7 @@ public class AbuseTests
     [Fact]
     public async Task An_edit_that_does_not_say_its_version_is_refused()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         Assert.Equal(HttpStatusCode.PreconditionRequired, await page.StatusAsync(HttpMethod.Put, $"/api/copies/{id}/text", new StringContent("{}", Encoding.UTF8, "text/plain")));
     }

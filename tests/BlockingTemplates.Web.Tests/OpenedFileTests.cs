@@ -24,7 +24,7 @@ public sealed class OpenedFileTests : IDisposable
     [Fact]
     public async Task Saving_writes_the_text_with_its_comments_and_only_when_asked()
     {
-        await using var page = await RunningPage.StartAsync(State, Opened());
+        await using var page = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone);
         Assert.EndsWith("/#/p1/measure", page.Server.Address, StringComparison.Ordinal);
         using (await page.EditAsync("p1", 1, Pieces.Small(45)))
         {
@@ -40,7 +40,7 @@ public sealed class OpenedFileTests : IDisposable
     [Fact]
     public async Task A_file_that_another_program_changed_is_not_replaced()
     {
-        await using var page = await RunningPage.StartAsync(State, Opened());
+        await using var page = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone);
         using (await page.EditAsync("p1", 1, Pieces.Small(45)))
             await File.WriteAllTextAsync(_file, Pieces.Small(50));
         Assert.Equal(HttpStatusCode.Conflict, await page.StatusAsync(HttpMethod.Post, "/api/copies/p1/save", RunningPage.Json("{}")));
@@ -50,20 +50,20 @@ public sealed class OpenedFileTests : IDisposable
     [Fact]
     public async Task Opened_again_unsaved_work_goes_on_and_a_file_changed_meanwhile_is_taken()
     {
-        await using (var page = await RunningPage.StartAsync(State, Opened()))
+        await using (var page = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone))
         using (await page.EditAsync("p1", 1, Pieces.Small(45)))
         {
             // Ends without saving.
         }
 
-        await using (var page = await RunningPage.StartAsync(State, Opened()))
+        await using (var page = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone))
         {
             Assert.Equal(Pieces.Small(45), (await page.TextAsync("p1")).Text);
             Assert.Equal(HttpStatusCode.OK, await page.StatusAsync(HttpMethod.Post, "/api/copies/p1/save", RunningPage.Json("{}")));
         }
 
         await File.WriteAllTextAsync(_file, Pieces.Small(50));
-        await using (var page = await RunningPage.StartAsync(State, Opened()))
+        await using (var page = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone))
         {
             Assert.Equal(Pieces.Small(50), (await page.TextAsync("p1")).Text);
             using (await page.EditAsync("p1", (await page.TextAsync("p1")).Version, Pieces.Small(55)))
@@ -71,7 +71,7 @@ public sealed class OpenedFileTests : IDisposable
         }
 
         // Both changed: the file stands beside the work that was not saved.
-        await using var last = await RunningPage.StartAsync(State, Opened());
+        await using var last = await RunningPage.StartAsync(State, Opened(), stages: RunningPage.GeometryAlone);
         Assert.EndsWith("/#/p2/measure", last.Server.Address, StringComparison.Ordinal);
         Assert.Equal((Pieces.Small(55), Pieces.Small(60)), ((await last.TextAsync("p1")).Text, (await last.TextAsync("p2")).Text));
     }
@@ -81,7 +81,7 @@ public sealed class OpenedFileTests : IDisposable
     {
         var leaf = RunningPage.Example("leaf-shawl");
         var opened = new OpenedFile(leaf, await File.ReadAllBytesAsync(leaf), name => new(File.ReadAllBytes(Path.Combine(Path.GetDirectoryName(leaf)!, name)), null));
-        await using var page = await RunningPage.StartAsync(State, opened);
+        await using var page = await RunningPage.StartAsync(State, opened, stages: RunningPage.GeometryAlone);
         Assert.Empty((await page.AnswerAsync("p1")).GetProperty("problems").EnumerateArray());
         Assert.Equal(["leaf-shawl.csv", "leaf-shawl.svg"], (await page.GetAsync("/api/copies/p1")).GetProperty("beside").EnumerateArray().Select(b => b.GetString()).Order());
     }
@@ -89,7 +89,7 @@ public sealed class OpenedFileTests : IDisposable
     [Fact]
     public async Task A_file_put_beside_the_project_is_read_in_the_next_plan()
     {
-        await using var page = await RunningPage.StartAsync(State);
+        await using var page = await RunningPage.StartAsync(State, stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(await File.ReadAllTextAsync(RunningPage.Example("leaf-shawl")));
         Assert.NotEmpty((await page.AnswerAsync(id)).GetProperty("problems").EnumerateArray());
         foreach (var name in new[] { "leaf-shawl.svg", "leaf-shawl.csv" })

@@ -11,7 +11,7 @@ public class PinningTests
     [Fact]
     public async Task Two_screens_agree_and_the_same_step_from_both_does_no_harm()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         var begun = await StepAsync(page, id, "begin");
         var marks = begun.GetProperty("plan").GetProperty("marks").GetArrayLength();
@@ -28,7 +28,7 @@ public class PinningTests
     [Fact]
     public async Task Next_back_and_jump_go_over_all_marks_and_then_every_pin_is_counted_out()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         var marks = (await StepAsync(page, id, "begin")).GetProperty("pins").GetProperty("marks").GetInt32();
         var state = await StepAsync(page, id, "go", 3);
@@ -52,7 +52,7 @@ public class PinningTests
     [Fact]
     public async Task A_pin_that_was_never_set_cannot_be_taken_out()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         await StepAsync(page, id, "begin");
         Assert.Equal(HttpStatusCode.BadRequest, await StatusAsync(page, id, """{ "step": "out", "number": 2 }"""));
@@ -69,7 +69,7 @@ public class PinningTests
     [InlineData("")]
     public async Task Other_steps_are_refused_and_change_nothing(string body)
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         await StepAsync(page, id, "begin");
         Assert.Equal(HttpStatusCode.BadRequest, await StatusAsync(page, id, body));
@@ -80,7 +80,7 @@ public class PinningTests
     [Fact]
     public async Task An_edit_after_the_beginning_leaves_the_numbers_that_one_pins_by()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         var begun = await StepAsync(page, id, "begin");
         await StepAsync(page, id, "set", 1);
@@ -100,7 +100,7 @@ public class PinningTests
     [Fact]
     public async Task There_is_no_pinning_while_the_project_has_problems()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Broken);
         Assert.Equal(HttpStatusCode.Conflict, await StatusAsync(page, id, """{ "step": "begin", "number": 0 }"""));
         Assert.Equal(HttpStatusCode.NotFound, await page.StatusAsync(HttpMethod.Get, $"/api/copies/{id}/pins/1/mat"));
@@ -109,7 +109,7 @@ public class PinningTests
     [Fact]
     public async Task Each_mark_has_its_words_and_its_picture_on_its_mat()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(new { example = "lace-triangle" });
         var plan = (await StepAsync(page, id, "begin")).GetProperty("plan");
         var planned = await RunningPage.JsonOf(await page.Client.GetAsync($"/api/copies/{id}/files/plan.json"));
@@ -122,6 +122,19 @@ public class PinningTests
 
         var svg = await page.Client.GetStringAsync($"/api/copies/{id}/pins/7/mat");
         Assert.Contains($">{plan.GetProperty("marks")[6].GetProperty("mat").GetString()}<", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pinning_goes_by_the_whole_plan_with_the_pulls_in_turn()
+    {
+        await using var page = await RunningPage.StartAsync();
+        var id = await page.BeginAsync(Pieces.Small());
+        var plan = (await StepAsync(page, id, "begin")).GetProperty("plan");
+        Assert.True(plan.GetProperty("hasCloth").GetBoolean());
+        var planned = await RunningPage.JsonOf(await page.Client.GetAsync($"/api/copies/{id}/files/plan.json"));
+        Assert.Equal(planned.GetProperty("pins").GetArrayLength(), plan.GetProperty("marks").GetArrayLength());
+        Assert.True(plan.GetProperty("marks")[0].GetProperty("inTurn").GetProperty("isApproximate").GetBoolean());
+        Assert.False(plan.GetProperty("marks").EnumerateArray().Last().GetProperty("inTurn").GetProperty("isApproximate").GetBoolean());
     }
 
     // The maker stands at the lower side: up in the frame is away from them.

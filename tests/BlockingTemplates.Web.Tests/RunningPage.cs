@@ -19,6 +19,9 @@ internal sealed class RunningPage : IAsyncDisposable
         Client = NewClient();
     }
 
+    // For tests that are not about the cloth.
+    public static IReadOnlyList<Stage> GeometryAlone { get; } = [(request, before, progress, cancellation) => EngineStages.Geometry(request, before, progress, cancellation) with { IsFinal = true }];
+
     public PageServer Server { get; }
 
     public string State { get; }

@@ -97,7 +97,7 @@ public class ShareTests
     [Fact]
     public async Task An_unshared_page_knows_no_code_and_no_other_host()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         Assert.Equal(HttpStatusCode.NotFound, await page.StatusAsync(HttpMethod.Get, "/api/share"));
         Assert.Equal(HttpStatusCode.MisdirectedRequest, await page.StatusAsync(HttpMethod.Get, "/join", with: Other));
         Assert.Null(page.Server.JoinCode);
@@ -127,7 +127,7 @@ public class ShareTests
         Assert.EndsWith(share.GetProperty("code").GetString()!, read.Text, StringComparison.Ordinal);
     }
 
-    private static Task<RunningPage> SharedAsync() => RunningPage.StartAsync(share: true, hosts: new OwnHosts([OnTheNetwork]));
+    private static Task<RunningPage> SharedAsync() => RunningPage.StartAsync(share: true, stages: RunningPage.GeometryAlone, hosts: new OwnHosts([OnTheNetwork]));
 
     private static void Other(HttpRequestMessage request) => request.Headers.Host = $"{OnTheNetwork}:1";
 

@@ -9,7 +9,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task An_edit_answers_with_its_own_version_and_plan()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         var (text, version) = await page.TextAsync(id);
         using var edited = await page.EditAsync(id, version, text.Replace("\"wingspan\": 40", "\"wingspan\": 42", StringComparison.Ordinal));
@@ -22,7 +22,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task An_edit_of_an_older_version_is_refused_and_changes_nothing()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         using (var first = await page.EditAsync(id, 1, Pieces.Small(42)))
             Assert.Equal(HttpStatusCode.OK, first.StatusCode);
@@ -34,7 +34,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task Text_versions_and_pinning_are_there_again_after_the_program_was_killed()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         using (await page.EditAsync(id, 1, Pieces.Small(43)))
         using (await page.SendAsync(HttpMethod.Post, $"/api/copies/{id}/pins", RunningPage.Json("""{ "step": "begin", "number": 0 }""")))
@@ -47,7 +47,7 @@ public class WorkingCopyTests
         CopyFolder(page.State, left);
         try
         {
-            await using var next = await RunningPage.StartAsync(left);
+            await using var next = await RunningPage.StartAsync(left, stages: RunningPage.GeometryAlone);
             Assert.Equal((Pieces.Small(43), 2), await next.TextAsync(id));
             var pins = (await next.GetAsync($"/api/copies/{id}/pins")).GetProperty("pins");
             Assert.Equal([1], pins.GetProperty("set").EnumerateArray().Select(n => n.GetInt32()));
@@ -86,7 +86,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task Two_programs_do_not_work_in_one_folder()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var refused = await Assert.ThrowsAsync<IOException>(() => RunningPage.StartAsync(page.State));
         Assert.Contains("--state", refused.Message, StringComparison.Ordinal);
     }
@@ -94,7 +94,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task A_project_taken_away_is_gone_from_the_disk_too()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var (one, other) = (await page.BeginAsync(Pieces.Small()), await page.BeginAsync(Pieces.Small()));
         Assert.Equal(HttpStatusCode.OK, await page.StatusAsync(HttpMethod.Delete, $"/api/copies/{one}"));
         Assert.Equal(HttpStatusCode.NotFound, await page.StatusAsync(HttpMethod.Get, $"/api/copies/{one}/text"));
@@ -105,7 +105,7 @@ public class WorkingCopyTests
     [Fact]
     public async Task A_listening_screen_hears_of_another_one_s_edit()
     {
-        await using var page = await RunningPage.StartAsync();
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
         var id = await page.BeginAsync(Pieces.Small());
         using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(30));
         using var listening = await page.Client.GetAsync($"/api/copies/{id}/events", HttpCompletionOption.ResponseHeadersRead, stop.Token);

@@ -34,6 +34,16 @@ export class Pinning {
     }
   }
 
+  // The plan that is pinned by is the whole one, so it waits for the cloth.
+  async begin() {
+    this.isBeginning = true;
+    this.page.draw();
+    await this.work.settled();
+    await this.step("begin");
+    this.isBeginning = false;
+    this.page.draw();
+  }
+
   key(e) {
     if (!this.pins || !this.plan || e.ctrlKey || e.altKey || e.metaKey || e.target.closest("input, textarea, select")) return;
     const isButton = e.target.closest("button, a, summary");
@@ -72,7 +82,8 @@ export class Pinning {
 export function pin(work, page) {
   const p = page.pinning;
   if (!p.isAsked) p.fetch().catch(e => page.say(e.message));
-  const begins = again => html`<button type="button" class="main" ?disabled=${!work.answer?.plan} @click=${async () => { await work.settled(); p.step("begin"); }}>${again ? "Begin anew by the plan as it is now" : "Begin pinning"}</button>`;
+  const begins = again => html`<button type="button" class="main" ?disabled=${!work.answer?.plan || p.isBeginning} @click=${() => p.begin()}>${again ? "Begin anew by the plan as it is now" : "Begin pinning"}</button>
+    ${p.isBeginning && !work.answer?.isFinal ? html`<span role="status">The cloth is being computed first…</span>` : nothing}`;
   if (!p.pins || !p.plan) {
     return html`<h1 tabindex="-1">Pin</h1>
       ${p.pins ? html`<p>One moment…</p>` : html`<section class="card"><p>Mark after mark in the plan's order, on this screen or on several: all show the same.</p>
@@ -114,14 +125,14 @@ function setting(p) {
       <div class="field"><label for="jump">Go to mark</label><input id="jump" name="jump" type="number" min="1" max=${marks} required inputmode="numeric"></div><button type="submit">Go</button>
     </form>
     <p class="hint">Space bar or right arrow: set. Left arrow: back.</p>
-    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>Count the ${set.length} pins out</button></p></details>`}`;
+    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>${set.length === 1 ? "Count the one pin out" : `Count the ${set.length} pins out`}</button></p></details>`}`;
 }
 
 // The pull in turn: from where the edge lies once all earlier pins are set.
 function pullWords(pull) {
   if (!pull) return html`<p class="pull">to its mark</p>`;
   if (!pull.direction) return html`<p class="pull">it lies there already: pull <b>${pull.length}</b></p>`;
-  return html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-pull.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg>pull ${pull.isApproximate ? "about " : ""}<b>${pull.length}</b> ${pull.direction}</p>`;
+  return html`<p class="pull"><svg class="way" viewBox="-12 -12 24 24" aria-hidden="true">${svg`<g transform="rotate(${-pull.angle})"><path d="M-10 0H6M2 -5L9 0L2 5" /></g>`}</svg><span>pull ${pull.isApproximate ? "about " : ""}<b>${pull.length}</b> ${pull.direction}</span></p>`;
 }
 
 function dots(p) {
