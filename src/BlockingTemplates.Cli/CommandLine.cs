@@ -6,7 +6,7 @@ namespace BlockingTemplates.Cli;
 /// <summary>The command line: reads the request and runs the verb.</summary>
 public static class CommandLine
 {
-    private static readonly string[] Reserved = ["record", "page", "trace", "studio"];
+    private static readonly string[] Reserved = ["record", "trace", "studio"];
 
     /// <summary>Runs a command line and answers its exit code.</summary>
     /// <param name="arguments">The words after the program's name.</param>
@@ -30,6 +30,7 @@ public static class CommandLine
             NewCommand.Create(output, error),
             CheckCommand.Create(output, error),
             PlanCommand.Create(output, error),
+            PageCommand.Create(output, error),
         };
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

@@ -47,6 +47,13 @@ internal static class Summary
             Row($"{edge.Name} edge", edge.Stretch is { } stretch ? string.Create(CultureInfo.InvariantCulture, $"{Say(edge.PinnedMm)}{edge.Treatment.AlongWords}, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %") : Say(edge.PinnedMm) + edge.Treatment.AlongWords);
         if (plan.Pins.LayLine is not null)
             Row("largest pull", Say(plan.Pins.Marks.Max(m => m.Pull!.Value.Length)));
+        if (plan.Cloth is { } cloth)
+        {
+            if (cloth.LargestPullInTurnMm(plan.Pins.Marks) is { } turn)
+                Row("largest pull in turn", Say(turn));
+            Row("worst scallop", cloth.WorstScallopMm is { } worst ? Say(worst) : "not determined: the edges are slack");
+        }
+
         On(output).Write(table);
     }
 

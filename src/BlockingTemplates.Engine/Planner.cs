@@ -31,7 +31,7 @@ public static class Planner
             return null;
         if (mirrorOf is not null)
             pins = PinPlanner.MirrorOf(mirrorOf, pins, piece);
-        var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings, mirrorOf is not null) : null;
+        using var study = findings.IsClean ? ClothStudy.Of(piece, project.Pins, pins, computation ?? Computation.Whole, findings, mirrorOf is not null) : null;
         pins = study?.Pins ?? pins;
         EdgePlans.AddNotes(pins, piece, project.Pins, findings);
         if (project.Pins.Owned is { } owned && owned < pins.Marks.Count)

@@ -21,7 +21,7 @@ public sealed class DemoTests
             Assert.True(new FileInfo(path).Length > 1000, path);
         }
 
-        foreach (var what in new[] { "mats", "pins", "sheets of A4", "top edge", "stretched by", "largest pull" })
+        foreach (var what in new[] { "mats", "pins", "sheets of A4", "top edge", "stretched by", "largest pull", "largest pull in turn", "worst scallop" })
             Assert.Contains(what, run.Output, StringComparison.Ordinal);
         Assert.Matches(@"^0 problems, \d+ notes$", run.OutputLines[^1]);
         Assert.All(bench.Files().Keys, k => Assert.StartsWith("templates-out/demo/", k, StringComparison.Ordinal));

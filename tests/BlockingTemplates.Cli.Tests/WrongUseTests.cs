@@ -20,8 +20,6 @@ public class WrongUseTests
 
     [Theory]
     [InlineData("record", "piece.json")]
-    [InlineData("page")]
-    [InlineData("page", "piece.json", "--share")]
     [InlineData("trace", "photo.jpg")]
     [InlineData("studio", "studio.json")]
     public async Task Reserved_verbs_say_that_they_have_not_arrived(params string[] arguments)

@@ -1,10 +1,8 @@
-using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Drawing.Writing;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
-using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Drawing.Forms;
 
@@ -13,12 +11,6 @@ public static class MeasuringForm
 {
     private const double PictureMm = 88;
     private const double LargePictureMm = 112;
-
-    /// <summary>A kind with more tapes than this by name gets the large picture.</summary>
-    private const int FewTapes = 4;
-
-    /// <summary>Where along a line its name stands, clear of what crosses the middle.</summary>
-    private const double NameAt = 0.3;
 
     private const double RowMm = 7.5;
 
@@ -31,7 +23,7 @@ public static class MeasuringForm
         flow.Paragraph($"Measuring form: {kind.Shape}", TextStyle.Title);
         flow.Paragraph($"Lay the piece flat, lower edge nearest you, the side up that you will pin it with. Pat it, do not pull. Read the tape to the nearest {(units == LengthUnit.Inches ? "1/4 in" : "half centimetre")}; all in {Name(units)}.", TextStyle.Body);
         flow.Gap(1);
-        flow.Draw(Sketch(kind, flow.Take(kind.TapeLines.Count > FewTapes ? LargePictureMm : PictureMm)));
+        flow.Draw(TapePicture.OfSketch(kind, flow.Take(kind.TapeLines.Count > TapePicture.FewTapes ? LargePictureMm : PictureMm)).Content);
         flow.Gap(1);
         if (kind.FinishedSizes.Count > 0 && ReferenceEquals(kind.FinishedSizes, kind.UnblockedSizes))
         {
@@ -120,46 +112,6 @@ public static class MeasuringForm
         }
     }
 
-    /// <summary>The shape with its names, the straight tape from corner to corner dashed, the bow as a short arrow.</summary>
-    private static IEnumerable<Element> Sketch(PieceKind kind, Box box)
-    {
-        var outline = kind.Sketch;
-        var ring = outline.Ring(0.5);
-        var placing = FramePlacing.Fit(Box.Around([.. ring, .. kind.TapeLines.SelectMany(l => new[] { l.From, l.To })]), box.Grown(-11));
-        yield return new PathElement(PathSteps.Polyline(ring.Select(placing.On), true), new(0.6), new Fill(0.95));
-        for (var i = 0; i < outline.Edges.Count; i++)
-        {
-            var curve = outline.Edges[i].Curve;
-            Point from = placing.On(curve.Start), to = placing.On(curve.End), middle = placing.On(curve.At(0.5));
-            var outward = (to - from).Unit.TurnedRight;
-            var foot = from.Toward(to, 0.5);
-            var takesBow = kind.GivenByCorners || kind.StraightEdges.Contains(outline.Edges[i].Name);
-            if (takesBow)
-                yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2, [2, 1.2]));
-            if (takesBow && foot.DistanceTo(middle) > 0.5)
-                yield return new PathElement(PathSteps.Line(foot, middle), new(0.5));
-            var outer = (middle - foot).Dot(outward) > 0 ? middle : foot;
-            if (!takesBow)
-                (outer, outward) = (placing.On(curve.At(NameAt)), curve.Direction(NameAt).TurnedRight);
-            yield return Label(outline.Edges[i].Name, outer, outward, TextStyle.Strong.SizeMm, FontWeight.Bold);
-            var inner = outer == middle ? foot : middle;
-            if (takesBow && (kind.GivenByCorners || kind.IsMeasuredBySides))
-                yield return Label("bow", inner, -outward, TextStyle.Small.SizeMm, FontWeight.Regular);
-            yield return new PathElement(PathSteps.Circle(from, 1), null, new Fill());
-            if (kind.TapeLines.Count > FewTapes)
-                continue;
-            var corner = (from - placing.On(Box.Around(ring).Centre)).Unit;
-            yield return Label(outline.Corners[i].Name, from, corner, TextStyle.Small.SizeMm, FontWeight.Regular);
-        }
-
-        foreach (var line in kind.TapeLines)
-        {
-            Point from = placing.On(line.From), to = placing.On(line.To);
-            yield return new PathElement(PathSteps.Line(from, to), new(0.3, 0.2, [2, 1.2]));
-            yield return Label(line.Name, from.Toward(to, NameAt), Math.Abs(to.X - from.X) > Math.Abs(to.Y - from.Y) ? new(0, 1) : new(1, 0), TextStyle.Small.SizeMm, FontWeight.Regular);
-        }
-    }
-
     private static string Name(LengthUnit units) => units switch
     {
         LengthUnit.Millimetres => "millimetres",
@@ -167,12 +119,4 @@ public static class MeasuringForm
         LengthUnit.Inches => "inches",
         _ => throw new ArgumentOutOfRangeException(nameof(units)),
     };
-
-    private static TextElement Label(string text, Point at, Vector away, double size, FontWeight weight)
-    {
-        var half = TextMeasure.AdvanceMm(text, size, weight) / 2;
-        var off = away.Length > 0 ? 1.8 + (Math.Abs(away.X) * half) + (Math.Abs(away.Y) * size / 2) : 0;
-        var centre = at + (off * away);
-        return new(text, new(centre.X, centre.Y - (0.35 * size)), size, weight, TextAlign.Centre);
-    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BlockingTemplates.Drawing.Cautions;
+using BlockingTemplates.Drawing.Cloths;
 using BlockingTemplates.Drawing.Overviews;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Writing;
@@ -64,14 +65,24 @@ internal static class CoverPages
         flow.Paragraph(FormattableString.Invariant($"{plan.Pins.Marks.Count} pins, {plan.Mats.Mats.Count} mats ({plan.Mats.Columns} by {plan.Mats.Rows}, {Say(plan.Mats.PitchX)} by {Say(plan.Mats.PitchY)} each), {guide.Count} sheets of {guide.Paper.Name}{joining}{saved}."), TextStyle.Strong);
         if (plan.Pins.LayLine is null)
             flow.Paragraph("The unblocked piece was not measured: this guide has no lay line, no pulls and no edge strips.", TextStyle.Body);
-        foreach (var edge in plan.Pins.Edges)
+        foreach (var (edge, i) in plan.Pins.Edges.Select((e, i) => (e, i)))
         {
             var words = $"{edge.Name} edge: {Say(edge.PinnedMm)} pinned{edge.Treatment.AlongWords}";
             if (edge is { UnblockedMm: { } unblocked, Stretch: { } stretch })
                 words += string.Create(CultureInfo.InvariantCulture, $", {Say(unblocked)} unblocked, {(stretch < 0 ? "shrinks" : "stretched")} by {100 * Math.Abs(stretch):0.#} %");
-            if (edge.MayDipMm is { } dip)
+            if (plan.Cloth is { } cloth)
+                words += ClothWords.Hold(plan, cloth, i) is { } hold ? $"; {hold}" : "";
+            else if (edge.MayDipMm is { } dip)
                 words += dip < 0.5 ? ", straight between pins" : $", may dip by up to {Say(dip)} between pins";
             flow.Point(words);
         }
+
+        if (plan.Cloth is not { } known)
+            return;
+        flow.Point($"{ClothWords.Kept(plan)} More on the page \"How the cloth lies\".");
+        if (known.IsBestSoFar)
+            flow.Point("The time for computing was up: what is told of the cloth is the best found so far.", TextStyle.Strong);
+        if (ClothWords.Ends(plan, known) is { } ends)
+            flow.Point(ends);
     }
 }

@@ -1,10 +1,11 @@
+using BlockingTemplates.Drawing.Cloths;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 
-/// <summary>The whole guide on one paper: printer check, cover, maps, table, strips, sheets.</summary>
+/// <summary>The whole guide on one paper: printer check, cover, maps, table, how the cloth lies, strips, sheets.</summary>
 public static class GuideDocument
 {
     /// <summary>The document of one of a plan's guides.</summary>
@@ -21,6 +22,7 @@ public static class GuideDocument
             .. TapingMap.Draw(plan, guide, reading),
             .. MatMap.Draw(plan, reading),
             .. PinTable.Draw(plan, guide, reading),
+            .. ClothPages.Draw(plan, reading),
             .. EdgeStrips.Draw(plan, guide, reading),
             .. guide.Layout.Sheets.Select((s, i) => new SheetPage(plan, guide, s).Draw(picture, i == 0 ? "Sheets" : null)),
         ]);

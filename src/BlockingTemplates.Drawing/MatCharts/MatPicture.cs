@@ -42,17 +42,43 @@ internal sealed class MatPicture
 
     public double HeightMm => HeadMm + (_scale * _plan.Mats.PitchY) + ScaleTextMm + 2 + ((ListRows + 1) * RowMm);
 
+    /// <summary>Width of the square with its figures.</summary>
+    public double SquareWidthMm => ScaleTextMm + (_scale * _plan.Mats.PitchX) + 2;
+
+    /// <summary>Height of head, square and figures.</summary>
+    public double SquareHeightMm => HeadMm + (_scale * _plan.Mats.PitchY) + ScaleTextMm;
+
     private int ListRows => (_marks.Count + ListColumns - 1) / ListColumns;
 
     /// <summary>The picture below and to the right of a corner of the page.</summary>
-    public IEnumerable<Element> Draw(Point upperLeft)
+    public IEnumerable<Element> Draw(Point upperLeft) => [.. Square(upperLeft), .. List(SquareAt(upperLeft).Lower - ScaleTextMm - 2, upperLeft.X)];
+
+    /// <summary>The square without its list, one mark ringed and its distances from left and lower side drawn.</summary>
+    public IEnumerable<Element> CloseUp(Point upperLeft, int number)
     {
-        var square = new Box(
-            upperLeft.X + ScaleTextMm,
-            upperLeft.Y - HeadMm - (_scale * _plan.Mats.PitchY),
-            upperLeft.X + ScaleTextMm + (_scale * _plan.Mats.PitchX),
-            upperLeft.Y - HeadMm);
-        var placing = new FramePlacing(_scale, new Point(square.Left, square.Lower) - new Point(_scale * _mat.At.X, _scale * _mat.At.Y));
+        var square = SquareAt(upperLeft);
+        var at = PlacingIn(square).On(_plan.Pins.Marks[number - 1].At);
+        return
+        [
+            .. Square(upperLeft),
+            new PathElement(PathSteps.Line(new(square.Left, at.Y), at), new(0.5, 0, [2, 1])),
+            new PathElement(PathSteps.Line(new(at.X, square.Lower), at), new(0.5, 0, [2, 1])),
+            new PathElement(PathSteps.Circle(at, 5.2), new(0.8)),
+        ];
+    }
+
+    private Box SquareAt(Point upperLeft) => new(
+        upperLeft.X + ScaleTextMm,
+        upperLeft.Y - HeadMm - (_scale * _plan.Mats.PitchY),
+        upperLeft.X + ScaleTextMm + (_scale * _plan.Mats.PitchX),
+        upperLeft.Y - HeadMm);
+
+    private FramePlacing PlacingIn(Box square) => new(_scale, new Point(square.Left, square.Lower) - new Point(_scale * _mat.At.X, _scale * _mat.At.Y));
+
+    private IEnumerable<Element> Square(Point upperLeft)
+    {
+        var square = SquareAt(upperLeft);
+        var placing = PlacingIn(square);
         return
         [
             new TextElement(_mat.Name, new(upperLeft.X, upperLeft.Y - 5), 6, FontWeight.Bold),
@@ -61,7 +87,6 @@ internal sealed class MatPicture
             new PlacedElement([.. new SeenLine(_plan.Pins.Pinned.Ring(0.5).Select(placing.On).ToList(), true, new(0.5)).In(square)], Point.Origin, 1, square),
             new PathElement(PathSteps.Rectangle(square), new(0.4)),
             .. Marks(placing, square),
-            .. List(square.Lower - ScaleTextMm - 2, upperLeft.X),
         ];
     }
 

@@ -17,6 +17,9 @@ public readonly record struct FramePlacing(double Scale, Vector Shift)
     /// <summary>A place of the frame on the page.</summary>
     public Point On(Point frame) => new((Scale * frame.X) + Shift.X, (Scale * frame.Y) + Shift.Y);
 
+    /// <summary>The place of the frame that stands at a place of the page.</summary>
+    public Point Off(Point page) => new((page.X - Shift.X) / Scale, (page.Y - Shift.Y) / Scale);
+
     /// <summary>A box of the frame on the page.</summary>
     public Box On(Box frame)
     {

@@ -1,3 +1,4 @@
+using BlockingTemplates.Drawing.Cloths;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
@@ -13,6 +14,8 @@ public static class OverviewPicture
     private const double FontMm = 3.6;
     private const double LineMm = 4.4;
     private const double DimensionMm = 14;
+    private const double LegendAboveMm = 0.5;
+    private const double WordsBelowMm = 3.6;
 
     /// <summary>The picture as a page of its own, as wide as asked and as high as it needs.</summary>
     public static Page Draw(Plan plan, double widthMm = 280)
@@ -25,7 +28,7 @@ public static class OverviewPicture
         var box = new Box(side, foot, widthMm - side, foot + height + (2 * DimensionMm));
         var total = box.Upper + head;
         var units = plan.Project.Units;
-        List<Element> content = [.. In(plan, box)];
+        List<Element> content = [.. In(plan, box, clothAround: box)];
         foreach (var (line, i) in TextMeasure.Wrap(GuideDocument.Title(plan), widthMm - (2 * side), 7, FontWeight.Bold).Take(1).Select((l, i) => (l, i)))
             content.Add(new TextElement(line, new(side, total - 10 - (8 * i)), 7, FontWeight.Bold));
         var stretch = plan.Pins.LayLine is null ? "" : $", largest pull {LengthWords.Of(Length.FromMillimetres(plan.Pins.Marks.Max(m => m.Pull?.Length ?? 0)), units)}";
@@ -41,17 +44,26 @@ public static class OverviewPicture
         return ((widthMm - (2 * DimensionMm)) * extent.Height / extent.Width) + (2 * DimensionMm);
     }
 
-    /// <summary>The picture fitted into a box of a page, with the numbers of rounds up to one.</summary>
-    internal static IEnumerable<Element> In(Plan plan, Box box, int mostRound = int.MaxValue)
+    /// <summary>The picture fitted into a box of a page, with the numbers of rounds up to one, and with the cloth's layers where a box is given that their words stand around.</summary>
+    internal static IEnumerable<Element> In(Plan plan, Box box, int mostRound = int.MaxValue, Box? clothAround = null)
     {
         var placing = FramePlacing.Fit(Extent(plan), box.Grown(-DimensionMm));
         var picture = new FieldPicture(plan, placing);
+        List<Element> mats = [.. picture.Mats(true)];
         List<Element> content =
         [
-            new LayerElement(GuideLayers.Mats, [.. picture.Mats(true)]),
+            new LayerElement(GuideLayers.Mats, mats),
             new LayerElement(GuideLayers.LayLine, [.. picture.LayLine()]),
             new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Outline(), .. picture.Marks(0.75)]),
         ];
+        if (plan.Cloth is { } cloth && clothAround is { } around)
+        {
+            // Under the lines, over the mats, whose names stay free.
+            var names = mats.OfType<TextElement>().Select(t => new Box(t.At.X, t.At.Y, t.At.X + TextMeasure.AdvanceMm(t.Text, t.SizeMm), t.At.Y + (t.SizeMm * TextMeasure.CapHeight())).Grown(0.5));
+            content.Insert(1, ClothLayers.Stretch(plan, cloth, placing, [.. names], new(around.Right, around.Upper + LegendAboveMm)));
+            content.Add(ClothLayers.PredictedEdge(cloth, placing, new(around.Left, around.Lower - WordsBelowMm)));
+        }
+
         List<Element> dimensions = [.. Dimensions(plan, placing)];
         foreach (var text in dimensions.OfType<TextElement>())
             picture.Keep(TextBox(text));

@@ -1,6 +1,10 @@
 namespace BlockingTemplates.Engine.Fabrics;
 
 /// <summary>Finds how much a cloth gives: by the maker's strips, else by the swatch and the kind of cloth, else by the kind alone.</summary>
+/// <remarks>
+/// The soft and the stiff end are those of greatest and least <see cref="ScallopEase"/> within the ranges, one ratio or reading
+/// being off by as much as it may be, several at once by less: by 1 / root of their number.
+/// </remarks>
 public static class ClothMaterials
 {
     /// <summary>How much harder the hands may have pulled a swatch one way than the other: a habit's guess, no source.</summary>
@@ -9,7 +13,7 @@ public static class ClothMaterials
     /// <summary>The most that a cloth's shear stiffness is taken to be, over the root of the product of its two stiffnesses; 0.5 at most where it is alike in all directions.</summary>
     public const double MostShearShare = 5;
 
-    private static readonly double[] AsReadAndOff = [0, -1, 1];
+    private static readonly int[] Ways = [0, -1, 1];
 
     /// <summary>The material of what was said of the cloth.</summary>
     /// <param name="fabric">What was said; its strips must be such as cloth can have (<see cref="StripProblems"/>).</param>
@@ -30,29 +34,39 @@ public static class ClothMaterials
             $"{MaterialWords.ByKind(kind)}{MaterialWords.Ratios(kind.AlongOverAcross, kind)}{MaterialWords.TryStrips}");
     }
 
-    /// <summary>The cloths that strips say, in newtons per metre: as read first, then with readings off as far as they may be.</summary>
-    internal static IReadOnlyList<OrthotropicCloth> Readings(StripTest strips)
+    /// <summary>The cloths that strips say, in newtons per metre: as read first, then with readings off all ways.</summary>
+    /// <param name="strips">The strips.</param>
+    /// <param name="share">How far the readings are off when so many groups of them are, as a share of what one may be off.</param>
+    private static OrthotropicCloth[] Readings(StripTest strips, Func<int, double> share)
     {
         var strains = new StripStrains(strips);
         return
         [
-            .. from along in AsReadAndOff
-               from across in AsReadAndOff
-               from slanted in AsReadAndOff
-               from widths in AsReadAndOff
-               let cloth = strains.Cloth(along, across, slanted, widths)
+            .. from along in Ways
+               from across in Ways
+               from slanted in Ways
+               from widths in Ways
+               let off = share(Moved(along, across, slanted, widths))
+               let cloth = strains.Cloth(off * along, off * across, off * slanted, off * widths)
                where cloth is not null && ClothRatios.Of(cloth).ShearShare <= MostShearShare
                select cloth,
         ];
     }
+
+    /// <summary>Each at its worst at once is unlikely: the box is cut to the ellipsoid in it.</summary>
+    private static double OnEllipsoid(int moved) => moved == 0 ? 0 : 1 / Math.Sqrt(moved);
+
+    private static int Moved(params ReadOnlySpan<int> ways) => ways.Length - ways.Count(0);
 
     private static ClothMaterial OfStrips(StripTest strips, FabricSettings fabric)
     {
         var asRead = new StripStrains(strips).Cloth(0, 0, 0, 0);
         if (asRead is null || ClothRatios.Of(asRead).ShearShare > MostShearShare)
             throw new ArgumentException("No cloth can have these strips.", nameof(fabric));
-        var readings = Readings(strips);
-        OrthotropicCloth[] scaled = [.. readings.Select(c => ClothRatios.Of(c).Cloth(fabric.GrainDegrees))];
+        var readings = Readings(strips, _ => 1);
+
+        // A strip's stretch and the widths each hang on two readings.
+        OrthotropicCloth[] scaled = [.. Readings(strips, moved => OnEllipsoid(2 * moved)).Select(c => ClothRatios.Of(c).Cloth(fabric.GrainDegrees))];
         var unit = new Spread(readings.Min(ClothRatios.Unit), ClothRatios.Unit(asRead), readings.Max(ClothRatios.Unit));
         return new(
             scaled[0],
@@ -100,13 +114,14 @@ public static class ClothMaterials
     {
         OrthotropicCloth[] all =
         [
-            .. from r in ratio.Ends
-               from m in kind.Narrowing.Ends
-               from g in kind.ShearShare.Ends
-               select new ClothRatios(r, m, g).Cloth(fabric.GrainDegrees),
+            .. from r in Ways
+               from m in Ways
+               from g in Ways
+               let share = OnEllipsoid(Moved(r, m, g))
+               select new ClothRatios(ratio.ByFactors(share * r), kind.Narrowing.At(share * m), kind.ShearShare.ByFactors(share * g)).Cloth(fabric.GrainDegrees),
         ];
         return new(
-            new ClothRatios(ratio.Likely, kind.Narrowing.Likely, kind.ShearShare.Likely).Cloth(fabric.GrainDegrees),
+            all[0],
             all.MaxBy(c => ScallopEase.Of(c))!,
             all.MinBy(c => ScallopEase.Of(c))!,
             null,

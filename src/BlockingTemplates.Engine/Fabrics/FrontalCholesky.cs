@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.InteropServices;
 using BlockingTemplates.Engine.Shapes;
 
@@ -8,23 +9,24 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// I. S. Duff and J. K. Reid, The multifrontal solution of indefinite sparse symmetric linear equations, ACM Trans. Math.
 /// Softw. 9 (1983) 302-325; order of elimination as in <see cref="NestedDissection"/>. The analysis is made once for a
 /// pattern; matrices of that pattern may then be factored again and again in the same memory. Not for use by several
-/// threads at once; itself it may use several, with the same result.
+/// threads at once; itself it may use several, with the same result. Disposing of it is optional: it leaves its memory to the
+/// next one, which fresh memory from the system would cost more time than the factor itself.
 /// </remarks>
-public sealed class FrontalCholesky
+public sealed class FrontalCholesky : IDisposable
 {
     private readonly StiffnessPattern _pattern;
     private readonly FrontTree _tree;
-    private readonly double[] _factor;
+    private double[] _factor;
     private readonly (double[] Stack, long At)[] _rest;
-    private readonly List<(int From, int To, double[] Stack)> _branches = [];
-    private readonly int _topFrom;
-    private readonly double[] _topStack;
+    private readonly FrontBranch _trunk;
+    private readonly long _entries;
     private bool _factored;
+    private bool _disposed;
 
     /// <summary>Analyses a pattern.</summary>
     /// <param name="pattern">The pattern of the matrices to come.</param>
     /// <param name="places">Where the nodes stand; used to find a good order.</param>
-    /// <param name="threads">1, or 2 to factor the two halves of the piece side by side.</param>
+    /// <param name="threads">How many parts of the piece are factored side by side, 1 or more.</param>
     public FrontalCholesky(StiffnessPattern pattern, IReadOnlyList<Point> places, int threads = 1)
         : this(pattern, new NestedDissection(pattern, places), threads)
     {
@@ -35,34 +37,31 @@ public sealed class FrontalCholesky
     {
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentNullException.ThrowIfNull(order);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(threads is 1 or 2, true);
+        ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         _pattern = pattern;
         _tree = new(pattern, order);
         var fronts = _tree.Parent.Length;
-        _factor = new double[_tree.PanelAt[fronts]];
+        _entries = _tree.PanelAt[fronts];
+        _factor = ArrayPool<double>.Shared.Rent(checked((int)_entries));
         _rest = new (double[], long)[fronts];
-        var last = _tree.Children[fronts - 1];
-        if (threads == 2 && last.Length == 2)
-        {
-            _branches.Add((0, last[0] + 1, new double[StackFor(0, last[0] + 1, 0)]));
-            _branches.Add((last[0] + 1, fronts - 1, new double[StackFor(last[0] + 1, fronts - 1, 0)]));
-            _topFrom = fronts - 1;
-        }
-
-        _topStack = new double[StackFor(_topFrom, fronts, _topFrom == 0 ? 0 : 2)];
+        _trunk = FrontBranch.Of(_tree, threads);
     }
 
     /// <summary>Number of entries of the factor, padding included.</summary>
-    public long FactorEntries => _factor.LongLength;
+    public long FactorEntries => _entries;
+
+    /// <summary>Numbers in the factor and in the rests that are held beside it.</summary>
+    internal long Room => _entries + _trunk.Room;
 
     /// <summary>Factors a matrix of the pattern.</summary>
     /// <returns>False where the matrix is not positive definite; there is then no factor.</returns>
     public bool Factor(StiffnessMatrix matrix)
     {
         ArgumentNullException.ThrowIfNull(matrix);
+        ObjectDisposedException.ThrowIf(_disposed, this);
         if (matrix.Pattern != _pattern)
             throw new ArgumentException("The matrix has another pattern than the one analysed.", nameof(matrix));
-        _factored = Branches(matrix.Values) && FactorRange(matrix.Values, _topFrom, _tree.Parent.Length, _topStack);
+        _factored = Factor(_trunk, matrix.Values);
         return _factored;
     }
 
@@ -70,6 +69,7 @@ public sealed class FrontalCholesky
     /// <exception cref="InvalidOperationException">There is no factor.</exception>
     public double[] Solve(ReadOnlySpan<double> right)
     {
+        ObjectDisposedException.ThrowIf(_disposed, this);
         if (!_factored)
             throw new InvalidOperationException("Factor a positive definite matrix first.");
         var n = _tree.Order.Length;
@@ -87,29 +87,25 @@ public sealed class FrontalCholesky
         return solution;
     }
 
-    private bool Branches(double[] values)
+    /// <summary>Leaves its memory to the next one.</summary>
+    public void Dispose()
     {
-        if (_branches.Count == 0)
-            return true;
-        var other = Task.Run(() => FactorRange(values, _branches[1].From, _branches[1].To, _branches[1].Stack));
-        var own = FactorRange(values, _branches[0].From, _branches[0].To, _branches[0].Stack);
-        return other.Result && own;
+        if (_disposed)
+            return;
+        _disposed = true;
+        ArrayPool<double>.Shared.Return(_factor);
+        _factor = [];
+        _trunk.Leave();
     }
 
-    /// <summary>Greatest length of the stack of rests while a range of fronts is factored.</summary>
-    private long StackFor(int from, int to, int readyFronts)
+    /// <summary>The branches above side by side, then the branch itself.</summary>
+    private bool Factor(FrontBranch branch, double[] values)
     {
-        long top = 0, most = 0;
-        for (var f = from; f < to; f++)
-        {
-            var size = (long)_tree.Rest(f) * _tree.Rest(f);
-            most = Math.Max(most, top + size);
-            if (readyFronts == 0)
-                top -= _tree.Children[f].Sum(c => (long)_tree.Rest(c) * _tree.Rest(c));
-            top += size;
-        }
-
-        return most;
+        Task<bool>[] others = [.. branch.Above.Skip(1).Select(b => Task.Run(() => Factor(b, values)))];
+        var all = branch.Above.Count == 0 || Factor(branch.Above[0], values);
+        foreach (var other in others)
+            all &= other.Result;
+        return all && FactorRange(values, branch.From, branch.To, branch.Stack);
     }
 
     private bool FactorRange(double[] values, int from, int to, double[] stack)

@@ -19,11 +19,11 @@ internal static class MaterialWords
 
     /// <summary>The swatch decided the ratio of along and across.</summary>
     public static string BySwatch(TakenStretch took) => Text(
-        $"How the cloth gives along the rows against across them is taken from your swatch, which stretched by {100 * took.Along:0} % along and {100 * took.Across:0} % across; hands may have pulled it {ClothMaterials.UnevenHands:0} times as hard one way as the other. The rest is by the kind of cloth.");
+        $"How the cloth gives along the rows against across them is taken from your swatch, which stretched by {100 * took.Along:0} % along and {100 * took.Across:0} % across; hands may have pulled it up to {ClothMaterials.UnevenHands:0} times as hard one way as the other. The rest is by the kind of cloth.");
 
     /// <summary>The ratios and how far they may be off.</summary>
     public static string Ratios(Spread alongOverAcross, ClothKind kind) => Text(
-        $" Along the rows it is taken {Range(alongOverAcross)} as stiff as across, its narrowing {Range(kind.Narrowing)}, its stiffness against being pushed askew {Range(kind.ShearShare)}.");
+        $" Along the rows it is taken to be {Range(alongOverAcross)} times as stiff as across; its narrowing, on a scale from 0 to 1, {Range(kind.Narrowing)}; its stiffness against being pushed askew {Range(kind.ShearShare)} times the mean of those along and across.");
 
     /// <summary>The strips decided.</summary>
     public static string ByStrips(StripTest strips, OrthotropicCloth asRead, IReadOnlyList<OrthotropicCloth> readings)

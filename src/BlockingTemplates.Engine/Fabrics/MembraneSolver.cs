@@ -10,7 +10,6 @@ namespace BlockingTemplates.Engine.Fabrics;
 /// </remarks>
 public sealed class MembraneSolver
 {
-
     private readonly TriangleMesh _mesh;
     private const double OtherStay = 0.03;
 
@@ -22,7 +21,7 @@ public sealed class MembraneSolver
     /// <param name="cloth">Its stiffness.</param>
     /// <param name="widestStitchMm">Width of the widest stitch to be held, in millimetres; 0 where no pins will be.</param>
     /// <param name="carriesCompression">True for an elastic sheet without wrinkles.</param>
-    /// <param name="threads">1 or 2.</param>
+    /// <param name="threads">How many parts of the piece are reckoned side by side, 1 or more; the answer is the same.</param>
     public MembraneSolver(TriangleMesh mesh, OrthotropicCloth cloth, double widestStitchMm, bool carriesCompression = false, int threads = 1)
     {
         ArgumentNullException.ThrowIfNull(mesh);
@@ -62,4 +61,7 @@ public sealed class MembraneSolver
         var other = settings.TrySlack && !taut && search.End == EquilibriumEnd.Converged ? search.PlacesWithLargerStay(OtherStay) : null;
         return new(search.End, search.Residual, search.PinError, search.Steps, _mesh.SmallestAngleDegrees, places, stretches, loads, other, taut || other is not null);
     }
+
+    /// <summary>Leaves its memory to the next solver, where no more is asked of this one; optional, and worth it: fresh memory costs more time than a factor.</summary>
+    public void LeaveMemory() => _system.Factor.Dispose();
 }

@@ -39,9 +39,6 @@ public sealed class SpacingProfile
     /// <summary>Length of the outline, in millimetres.</summary>
     public double LengthMm => _starts[^1];
 
-    /// <summary>The same spacing everywhere.</summary>
-    public static SpacingProfile Even(Outline pinned, double spacingMm) => new(pinned, [(0, spacingMm)]);
-
     /// <summary>Arc length of a place.</summary>
     public double ArcOf(int edge, double fraction) => _starts[edge] + (fraction * (_starts[edge + 1] - _starts[edge]));
 
@@ -64,9 +61,6 @@ public sealed class SpacingProfile
 
     /// <summary>Whether a gap keeps the profile, to a relative tolerance.</summary>
     public bool Holds(double fromMm, double toMm, double tolerance = 1e-6) => SharesUpTo(toMm) - SharesUpTo(fromMm) <= 1 + tolerance;
-
-    /// <summary>The profile with all spacings changed.</summary>
-    public SpacingProfile Changed(Outline pinned, Func<double, double> change) => new(pinned, _knots.Select(k => (k.Arc, change(k.Mm))));
 
     private double Over((double Arc, double Mm) last, (double Arc, double Mm) first)
     {

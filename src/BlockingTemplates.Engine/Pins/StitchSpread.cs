@@ -21,6 +21,7 @@ public sealed class StitchSpread
     private readonly double[] _at;
     private readonly double[] _shares;
     private double _limit = 1;
+    private int _leastGaps = 1;
 
     /// <summary>The spread of a run.</summary>
     /// <param name="run">The run.</param>
@@ -45,7 +46,12 @@ public sealed class StitchSpread
         if (_run.Edges.Any(e => _edges[e].Treatment.Hold == Holding.None))
             return [.. first, .. _forced];
         var places = Filled();
-        for (var wanted = places.Count - _fewer; places.Count > wanted && _limit < 8;)
+        var wanted = Math.Max(0, places.Count - _fewer);
+
+        // Stitches may leave no limit that gives just the gaps wanted: the next wider one then gives too few.
+        if (_fewer > 0 && _forced.Count == 0 && !_isOwnMirror)
+            _leastGaps = wanted + 1;
+        while (places.Count > wanted && _limit < 8)
         {
             _limit *= Loosen;
             places = Filled();
@@ -80,7 +86,7 @@ public sealed class StitchSpread
     /// <summary>Places between two, as few as the profile allows.</summary>
     private List<double> Even(double from, double to)
     {
-        var gaps = Gaps(from, to);
+        var gaps = Math.Max(_leastGaps, Gaps(from, to));
         return Walk(from, Back(to, from), gaps - 1, (Shares(to) - Shares(from)) / gaps);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using BlockingTemplates.Engine.Shapes;
 
@@ -31,6 +32,18 @@ internal static class JsonValues
             json.WriteNull(name);
     }
 
+    /// <summary>A number without a unit, to four figures.</summary>
+    public static void Significant(this Utf8JsonWriter json, string name, double value) =>
+        json.WriteNumber(name, double.Parse(value.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+
+    public static void YesOrNo(this Utf8JsonWriter json, string name, bool? value)
+    {
+        if (value is { } known)
+            json.WriteBoolean(name, known);
+        else
+            json.WriteNull(name);
+    }
+
     public static void At(this Utf8JsonWriter json, string name, Point? place)
     {
         json.WritePropertyName(name);
@@ -57,6 +70,11 @@ internal static class JsonValues
             return;
         }
 
+        json.Line(points);
+    }
+
+    public static void Line(this Utf8JsonWriter json, IEnumerable<Point> points)
+    {
         json.WriteStartArray();
         foreach (var p in points)
             json.Pair(p.X, p.Y);

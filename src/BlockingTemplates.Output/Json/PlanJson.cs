@@ -52,7 +52,7 @@ public static class PlanJson
         json.WriteEndObject();
         Mats(plan, json);
         json.List("sheets", plan.Guides, g => Sheets(g, json));
-        json.WriteNull("fabric");
+        FabricJson.Write(plan, json);
         json.List("notes", plan.Notes, n => Note(n, json));
         json.List("cautions", CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use), json.WriteStringValue);
         json.WriteEndObject();
@@ -68,9 +68,9 @@ public static class PlanJson
         json.Ratio("stretch", edge.Stretch);
         json.WriteNumber("pins", plan.Pins.Marks.Count(m => m.Edge == index));
         json.WriteString("spacingRule", edge.SpacingRule);
-        json.WriteNull("scallopMm");
+        json.Mm("scallopMm", plan.Cloth?.Edges[index]?.Worst?.ScallopMm);
         json.Mm("mayDipMm", edge.MayDipMm);
-        json.WriteNull("determined");
+        json.YesOrNo("determined", plan.Cloth?.Edges[index]?.IsDetermined);
         json.Line("pinned", plan.Pins.Pinned.Edges[index].Curve.Flatten(Outline.FlatteningMm));
         json.Line("unblocked", plan.Pins.LayLine?.Edges[index].Curve.Flatten(Outline.FlatteningMm));
         json.WriteEndObject();
@@ -93,9 +93,11 @@ public static class PlanJson
         json.At("at", mark.At);
         json.At("rest", mark.Rest);
         json.Mm("pullMm", mark.Pull?.Length);
-        json.WriteNull("restInTurn");
-        json.WriteNull("pullInTurnMm");
-        json.WriteNull("loadShare");
+        var inTurn = plan.Cloth?.InTurnOf(mark);
+        json.At("restInTurn", inTurn?.Rest);
+        json.Mm("pullInTurnMm", inTurn?.PullMm(mark));
+        json.YesOrNo("inTurnApproximate", inTurn?.IsApproximate);
+        json.Ratio("loadShare", plan.Cloth?.LoadShares[mark.Number - 1]);
         json.WriteString("mat", seat.Mat);
         json.WritePropertyName("onMat");
         json.Pair(seat.OnMat.X, seat.OnMat.Y);

@@ -1,6 +1,7 @@
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Drawing.MatCharts;
 using BlockingTemplates.Drawing.Overviews;
+using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Output.Csv;
 using BlockingTemplates.Output.Json;
@@ -23,22 +24,28 @@ public static class PacketFiles
     public static IReadOnlyList<PacketFile> Of(Plan plan, bool pictureOnly = false, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var overview = OverviewPicture.Draw(plan);
-        var title = GuideDocument.Title(plan);
-        List<(string Name, Func<byte[]> Write)> files =
-        [
-            ("overview.svg", () => SvgWriter.Write(overview, title)),
-            ("overview.png", () => PngWriter.Write(overview, OverviewDotsPerInch)),
-        ];
-        if (!pictureOnly)
-        {
-            files.AddRange(plan.Guides.Select(g => ($"guide-{SafeFileName.From(g.Paper.Name)}.pdf", (Func<byte[]>)(() => PdfWriter.Write(GuideDocument.Draw(plan, g))))));
-            files.Add(("mats.pdf", () => PdfWriter.Write(MatChart.Draw(plan))));
-            files.Add(("plot.pdf", () => PdfWriter.Write(PlotDocument.Draw(plan))));
-            files.Add(("pins.csv", () => PinsCsv.Write(plan)));
-            files.Add(("plan.json", () => PlanJson.Write(plan)));
-        }
+        return [.. Writers(plan).Where(f => !pictureOnly || f.IsPicture).AsParallel().AsOrdered().WithCancellation(cancellation).Select(f => new PacketFile(f.Name, f.Write()))];
+    }
 
-        return [.. files.AsParallel().AsOrdered().WithCancellation(cancellation).Select(f => new PacketFile(f.Name, f.Write()))];
+    /// <summary>The names of a plan's files, in their order.</summary>
+    public static IReadOnlyList<string> Names(Plan plan) => [.. Writers(plan).Select(f => f.Name)];
+
+    /// <summary>One file of a plan's packet, or null where it has none of that name.</summary>
+    public static PacketFile? One(Plan plan, string name) => Writers(plan).Where(f => f.Name == name).Select(f => new PacketFile(f.Name, f.Write())).FirstOrDefault();
+
+    private static List<(string Name, bool IsPicture, Func<byte[]> Write)> Writers(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var overview = new Lazy<Page>(() => OverviewPicture.Draw(plan));
+        return
+        [
+            ("overview.svg", true, () => SvgWriter.Write(overview.Value, GuideDocument.Title(plan))),
+            ("overview.png", true, () => PngWriter.Write(overview.Value, OverviewDotsPerInch)),
+            .. plan.Guides.Select(g => ($"guide-{SafeFileName.From(g.Paper.Name)}.pdf", false, (Func<byte[]>)(() => PdfWriter.Write(GuideDocument.Draw(plan, g))))),
+            ("mats.pdf", false, () => PdfWriter.Write(MatChart.Draw(plan))),
+            ("plot.pdf", false, () => PdfWriter.Write(PlotDocument.Draw(plan))),
+            ("pins.csv", false, () => PinsCsv.Write(plan)),
+            ("plan.json", false, () => PlanJson.Write(plan)),
+        ];
     }
 }

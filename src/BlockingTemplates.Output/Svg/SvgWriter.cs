@@ -19,8 +19,9 @@ public static class SvgWriter
     /// <summary>The bytes of the file, in UTF-8.</summary>
     /// <param name="page">The page.</param>
     /// <param name="title">Title of the picture, as the maker wrote it; any text.</param>
+    /// <param name="withFonts">Whether the fonts used go into the file; without them it has no style sheet and leaves both to the page it stands in.</param>
     /// <exception cref="ArgumentException">Numbers that cannot be drawn.</exception>
-    public static byte[] Write(Page page, string title)
+    public static byte[] Write(Page page, string title, bool withFonts = true)
     {
         ArgumentNullException.ThrowIfNull(page);
         var parts = new SvgParts();
@@ -38,7 +39,7 @@ public static class SvgWriter
             xml.WriteAttributeString("height", height + "mm");
             xml.WriteAttributeString("viewBox", $"0 0 {width} {height}");
             xml.WriteElementString("title", DrawnText.TitleOf(title));
-            if (parts.Weights.Count > 0) xml.WriteElementString("style", FontFaces(parts.Weights));
+            if (withFonts && parts.Weights.Count > 0) xml.WriteElementString("style", FontFaces(parts.Weights));
             WriteSymbols(xml, parts);
             xml.WriteStartElement("g");
             if (parts.Weights.Count > 0) xml.WriteAttributeString("font-family", $"'{FontFiles.FamilyName}', sans-serif");

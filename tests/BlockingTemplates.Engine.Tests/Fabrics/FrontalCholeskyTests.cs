@@ -29,6 +29,7 @@ public class FrontalCholeskyTests
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
+    [InlineData(5)]
     public void Leaves_a_residual_under_1e_minus_12_on_a_real_mesh(int threads)
     {
         var mesh = TriangleMesher.Mesh(Outlines.Triangle, new() { EdgeMm = 12, InsideMm = 15 });
@@ -39,18 +40,23 @@ public class FrontalCholeskyTests
         Assert.True(Residual(matrix, factor.Solve(right), right) < 1e-12);
     }
 
-    [Fact]
-    public void Gives_the_same_bits_with_one_and_two_threads_and_when_used_again()
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(8)]
+    [InlineData(1000)]
+    public void Gives_the_same_bits_with_one_and_several_threads_and_when_used_again(int threads)
     {
-        var (matrix, places) = Network(700, 5, 0.01);
-        var (other, _) = Network(700, 5, 3);
-        var right = RightSide(700, 5);
+        const int Nodes = 3000;
+        var (matrix, places) = Network(Nodes, 5, 0.01);
+        var (other, _) = Network(Nodes, 5, 3);
+        var right = RightSide(Nodes, 5);
         var one = new FrontalCholesky(matrix.Pattern, places);
-        var two = new FrontalCholesky(matrix.Pattern, places, 2);
+        var several = new FrontalCholesky(matrix.Pattern, places, threads);
         one.Factor(matrix);
-        two.Factor(matrix);
+        several.Factor(matrix);
         var first = one.Solve(right);
-        Assert.Equal(first, two.Solve(right));
+        Assert.Equal(first, several.Solve(right));
         Array.Copy(other.Values, matrix.Values, other.Values.Length);
         one.Factor(matrix);
         Assert.NotEqual(first, one.Solve(right));
@@ -65,6 +71,25 @@ public class FrontalCholeskyTests
         var factor = new FrontalCholesky(matrix.Pattern, places);
         Assert.False(factor.Factor(matrix));
         Assert.Throws<InvalidOperationException>(() => factor.Solve(new double[160]));
+    }
+
+    [Fact]
+    public void One_in_the_memory_of_another_that_was_disposed_of_gives_the_same_bits()
+    {
+        var (matrix, places) = Network(500, 7, 0.01);
+        var right = RightSide(500, 7);
+        double[]? first = null;
+        for (var i = 0; i < 6; i++)
+        {
+            var factor = new FrontalCholesky(matrix.Pattern, places, 1 + (i % 3));
+            Assert.True(factor.Factor(matrix));
+            var solution = factor.Solve(right);
+            Assert.Equal(first ??= solution, solution);
+            factor.Dispose();
+            factor.Dispose();
+            Assert.Throws<ObjectDisposedException>(() => factor.Factor(matrix));
+            Assert.Throws<ObjectDisposedException>(() => factor.Solve(right));
+        }
     }
 
     [Fact]

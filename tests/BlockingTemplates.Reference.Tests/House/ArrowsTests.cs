@@ -15,7 +15,8 @@ public class ArrowsTests
         ["Engine"] = [],
         ["Drawing"] = ["Engine"],
         ["Output"] = ["Engine", "Drawing"],
-        ["Cli"] = ["Engine", "Drawing", "Output"],
+        ["Web"] = ["Engine", "Drawing", "Output"],
+        ["Cli"] = ["Engine", "Drawing", "Output", "Web"],
     };
 
     // Inside Engine a folder uses only those before it; files beside the folders use all.

@@ -47,7 +47,7 @@ public class CountsAgreeTests
         }
     }
 
-    private static List<string[]> Rows(Plan plan) =>
+    internal static List<string[]> Rows(Plan plan) =>
         [.. Encoding.UTF8.GetString(PinsCsv.Write(plan)).TrimStart('\uFEFF').Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Select(r => r.Split(',').Select(c => c.Trim('"')).ToArray())];
 
     private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);

@@ -105,9 +105,9 @@ public partial class PlanJsonTests
 
     internal static JsonDocument Read(Plan plan) => JsonDocument.Parse(PlanJson.Write(plan));
 
-    private static void AssertAll(JsonElement list, string names) => Assert.All(list.EnumerateArray(), e => AssertNames(e, names));
+    internal static void AssertAll(JsonElement list, string names) => Assert.All(list.EnumerateArray(), e => AssertNames(e, names));
 
-    private static void AssertNames(JsonElement element, string names)
+    internal static void AssertNames(JsonElement element, string names)
     {
         foreach (var name in names.Split(", "))
         {

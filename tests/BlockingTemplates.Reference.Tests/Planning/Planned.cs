@@ -18,11 +18,21 @@ internal static class Planned
     public const string Rectangle = "rectangle-with-short-edge";
 
     private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new();
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> ClothPlans = new();
 
     public static string[] Examples { get; } = [Triangle, Crescent, Rectangle];
 
     public static Plan Example(string name) =>
         Plans.GetOrAdd(name, n => new(() => Of(Repository.Example(n)))).Value;
+
+    // With the cloth and its soft and stiff end: a few plans, each computed once for all tests.
+    public static Plan InCloth(string name) => ClothPlans.GetOrAdd(name, n => new(() =>
+    {
+        var (plan, findings) = Try(n == ClothPieces.Slack ? ClothPieces.SlackText : Repository.Example(n), null, Computation.Whole);
+        Assert.Empty(findings.Problems);
+        Assert.NotNull(plan!.Cloth);
+        return plan;
+    })).Value;
 
     // With the cloth, its soft and stiff end left out.
     public static Plan WithCloth(string text, Func<Project, Project>? change = null)

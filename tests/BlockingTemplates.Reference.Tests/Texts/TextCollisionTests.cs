@@ -26,6 +26,8 @@ public class TextCollisionTests
         { Planned.Rectangle, "A3", GuideUse.Prick },
     };
 
+    public static TheoryData<string> ClothExamples => [.. ClothPieces.All];
+
     [Theory]
     [MemberData(nameof(Examples))]
     public void No_two_texts_of_an_example_touch_and_none_leaves_the_paper(string example, string paper, GuideUse use) =>
@@ -42,6 +44,10 @@ public class TextCollisionTests
     [InlineData(8, "Letter", "film")]
     public void No_two_texts_of_a_made_up_piece_touch_and_none_leaves_the_paper(int seed, string paper, string use) =>
         AssertReadable(Planned.Of(MadeUpPieces.Text(new Random(seed), paper, use)));
+
+    [Theory]
+    [MemberData(nameof(ClothExamples))]
+    public void No_two_texts_touch_and_none_leaves_the_paper_with_the_cloth(string piece) => AssertReadable(Planned.InCloth(piece));
 
     [Fact]
     public void A_corrected_guide_has_no_texts_that_touch() =>

@@ -32,7 +32,8 @@ internal static class AnchorTrials
             var plan = PinPlanner.Placed(piece, few with { Anchor = names[i] }, new Findings());
             if (plan is null)
                 return;
-            var pulls = PinningInTurn.Of(plan, new(piece, cloth, node), 1, plan.Marks.Count, computation, withForces: true);
+            using var pinned = new PinnedCloth(piece, cloth, node);
+            var pulls = PinningInTurn.Of(plan, pinned, 1, plan.Marks.Count, computation, withForces: true);
             if (pulls.Count == plan.Marks.Count && pulls.Exists(p => p.Force is not null))
                 forces[i] = pulls.Select((p, k) => (p.Force ?? 0, k + 1)).MaxBy(p => p.Item1);
         });

@@ -6,6 +6,9 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// <summary>What the cloth does between and at the pins of a plan, in the plan's frame. Immutable.</summary>
 public sealed record ClothPlan
 {
+    /// <summary>How far the free edge has to lie off its line to be drawn beside it, in millimetres.</summary>
+    public const double OffLineMm = 1;
+
     /// <summary>What the cloth was taken to be.</summary>
     public required ClothMaterial Material { get; init; }
 
@@ -57,7 +60,7 @@ public sealed record ClothPlan
     /// <summary>The line of the free edge, once round.</summary>
     public required IReadOnlyList<Point> FreeEdge { get; init; }
 
-    /// <summary>Parts of the free edge, from mark to mark, that lie more than 1 mm off the pinned outline.</summary>
+    /// <summary>Parts of the free edge, from mark to mark, that lie more than 1 mm off the pinned outline: those of <see cref="GapsOffLine"/>.</summary>
     public required IReadOnlyList<IReadOnlyList<Point>> OffLine { get; init; }
 
     /// <summary>The softest that the cloth may be, or null where it was not computed.</summary>
@@ -68,4 +71,21 @@ public sealed record ClothPlan
 
     /// <summary>Worst scallop of a determined gap, without sign, in millimetres; null where no line is determined.</summary>
     public double? WorstScallopMm => Gaps.Where(g => g.Determined != false).Select(g => (double?)Math.Abs(g.ScallopMm)).Max();
+
+    /// <summary>The determined gaps whose free edge lies more than 1 mm off the pinned outline, once round.</summary>
+    public IEnumerable<MarkGap> GapsOffLine => Gaps.Where(IsOffLine);
+
+    /// <summary>Whether the free edge lies off its line in a gap, and the cloth determines it.</summary>
+    internal static bool IsOffLine(MarkGap gap) => gap.Determined != false && Math.Abs(gap.ScallopMm) > OffLineMm;
+
+    /// <summary>The pull in turn of a mark, or null where the time was up before it.</summary>
+    public PullInTurn? InTurnOf(Mark mark)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        return mark.Number <= InTurn.Count ? InTurn[mark.Number - 1] : null;
+    }
+
+    /// <summary>The hardest pull in turn that is not approximate, in millimetres; null where there is none.</summary>
+    public double? LargestPullInTurnMm(IEnumerable<Mark> marks) =>
+        marks.Select(m => InTurnOf(m) is { IsApproximate: false } turn ? (double?)turn.PullMm(m) : null).Max();
 }

@@ -12,7 +12,8 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
 {
     private const int Passes = 5;
     private const int Tightenings = 8;
-    private const int Leavings = 4;
+    private const int Leavings = 8;
+    private const int FewGaps = 4;
     private const double Aim = 0.975;
     private const double Tighter = 0.94;
 
@@ -24,6 +25,9 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
     {
         if (Settled(start, null) is not { } settled)
             return null;
+        // Cloth that is slack along most of its edge asks for no pins: those of the spacing setting stay.
+        if (settled.Gaps.Count(g => g.Determined == false) > settled.Gaps.Count / 2)
+            return settled;
         var profile = NeededSpacing.Of(settled, limits, Aim);
         for (var pass = 0; pass < Passes; pass++)
         {
@@ -55,48 +59,64 @@ internal sealed class ClothSpacing(PinnedCloth cloth, Piece piece, SpacingLimits
         return _best is { } best ? Fewer(best) : settled;
     }
 
-    /// <summary>The pins with one fewer on each run of edges that can do without, again and again.</summary>
+    /// <summary>
+    /// The pins with one fewer on each run of edges that can do without, again and again; a run of few gaps that cannot do
+    /// with one fewer may do with two or three (where a wide gap follows the line better than two).
+    /// </summary>
     private SettledPins Fewer(SettledPins best)
     {
         var profile = best.Plan.Profile!;
-        var fewer = new Dictionary<int, int>();
-        HashSet<int> done = [];
-        int[] runs = [.. Enumerable.Range(0, piece.Edges.Count).Select(e => RunOf(best.Plan, e)).Distinct()];
+        var runs = best.Gaps.GroupBy(g => RunOf(best.Plan, g.Edge)).ToDictionary(g => g.Key, g => g.Count());
+        var fewer = runs.Keys.ToDictionary(r => r, _ => 0);
+        var step = runs.Keys.ToDictionary(r => r, _ => 1);
         for (var k = 0; k < Leavings; k++)
         {
-            int[] trying = [.. runs.Where(r => !done.Contains(r))];
-            if (trying.Length == 0 || Tried(trying) is not { } tried)
+            if (Tried() is not { } tried)
                 break;
-            int[] failing = [.. tried.Gaps.Where(g => !limits.Keeps(g)).SelectMany(g => new[] { RunOf(best.Plan, g.Edge) }).Distinct()];
-            done.UnionWith(failing);
-            int[] passing = [.. trying.Where(r => !failing.Contains(r))];
-            if (failing.Length > 0 && (passing.Length == 0 || (tried = Tried(passing)) is null))
+            int[] failing = [.. tried.Gaps.Where(g => !limits.Keeps(g)).Select(g => RunOf(best.Plan, g.Edge)).Distinct()];
+            if (failing.Length == 0)
+            {
+                best = tried;
+                foreach (var run in step.Keys)
+                    fewer[run] += step[run];
                 continue;
-            if (!tried.Gaps.All(limits.Keeps) || tried.Plan.Marks.Count >= best.Plan.Marks.Count)
-                break;
-            foreach (var run in passing)
-                fewer[run] = fewer.GetValueOrDefault(run) + 1;
+            }
+
+            foreach (var run in failing.Where(step.ContainsKey))
+            {
+                if (runs[run] <= FewGaps && step[run] < runs[run])
+                    step[run]++;
+                else
+                    step.Remove(run);
+            }
+
+        }
+
+        // What failed in company may do alone.
+        foreach (var run in runs.Keys.Where(r => runs[r] <= FewGaps).OrderBy(r => runs[r]))
+        {
+            step = new() { [run] = 1 };
+            if (Tried() is not { } tried || !tried.Gaps.All(limits.Keeps))
+                continue;
             best = tried;
+            fewer[run]++;
         }
 
         return best;
 
-        SettledPins? Tried(int[] without)
+        SettledPins? Tried()
         {
             computation.Tell("trying fewer pins", 1);
-            var plan = PinPlanner.Respaced(best.Plan, piece, profile, e =>
-            {
-                var run = RunOf(best.Plan, e);
-                return fewer.GetValueOrDefault(run) + (without.Contains(run) ? 1 : 0);
-            });
-            return plan.Marks.Count < best.Plan.Marks.Count && KeepsWidths(plan) ? Settled(plan with { Profile = profile }, best) : null;
+            var plan = PinPlanner.Respaced(best.Plan, piece, profile, e => fewer.GetValueOrDefault(RunOf(best.Plan, e)) + step.GetValueOrDefault(RunOf(best.Plan, e)));
+            return step.Count > 0 && plan.Marks.Count < best.Plan.Marks.Count && KeepsWidths(plan, best) ? Settled(plan with { Profile = profile }, best) : null;
         }
     }
 
-    private bool KeepsWidths(PinPlan plan)
+    private bool KeepsWidths(PinPlan plan, SettledPins best)
     {
         var arcs = Arcs(plan);
-        return Enumerable.Range(0, arcs.Length).All(i => IsSet(plan, arcs[i].Number) || Width(plan, arcs, i) <= limits.MostMm + 1e-6);
+        var most = Math.Max(limits.MostMm, best.Gaps.Max(g => g.WidthMm));
+        return Enumerable.Range(0, arcs.Length).All(i => Width(plan, arcs, i) <= most + 1e-6);
     }
 
     /// <summary>Remembers the best pins that keep everything; whether these do.</summary>

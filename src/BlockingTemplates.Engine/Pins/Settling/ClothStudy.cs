@@ -6,7 +6,7 @@ using BlockingTemplates.Engine.Shapes;
 namespace BlockingTemplates.Engine.Pins.Settling;
 
 /// <summary>Computes the cloth of one piece: first where it needs pins, then, on the pins as they stand on the mats, what it does.</summary>
-public sealed class ClothStudy
+public sealed class ClothStudy : IDisposable
 {
     private readonly Piece _piece;
     private readonly PinSettings _settings;
@@ -85,9 +85,9 @@ public sealed class ClothStudy
             () =>
             {
                 settled = _cloth.Settle(pins, start, _computation with { TimeIsUp = default });
-                turns[0] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), 1, half, _computation);
+                turns[0] = late ? [] : Turns(1, half);
             },
-            () => turns[1] = late ? [] : PinningInTurn.Of(pins, new(_piece, _material.Likely, node), half + 1, pins.Marks.Count, _computation));
+            () => turns[1] = late ? [] : Turns(half + 1, pins.Marks.Count));
         if (settled is not { Rest.Converged: true })
         {
             ClothNotes.NotAtRest(_computation, true, findings);
@@ -98,7 +98,15 @@ public sealed class ClothStudy
         var plan = Told(settled, turns[0].Count == half ? [.. turns[0], .. turns[1]] : turns[0]) with { Soft = soft, Stiff = stiff };
         ClothNotes.Add(plan, pins, _settings, _limits, findings);
         return plan;
+        List<PullInTurn> Turns(int from, int to)
+        {
+            using var coarse = new PinnedCloth(_piece, _material.Likely, node);
+            return PinningInTurn.Of(pins, coarse, from, to, _computation);
+        }
     }
+
+    /// <summary>Hands the memory on to the next.</summary>
+    public void Dispose() => _cloth.Dispose();
 
     private ClothPlan Told(SettledPins settled, IReadOnlyList<PullInTurn> turns)
     {
@@ -129,7 +137,7 @@ public sealed class ClothStudy
             Slack = ClothRegion.Slack(stretch),
             Beyond = _material.Took is var (along, across) ? ClothRegion.Beyond(stretch, along, across) : [],
             FreeEdge = rim,
-            OffLine = [.. settled.Gaps.Where(g => Math.Abs(g.ScallopMm) > 1).Select(g => Between(pins, rim, g))],
+            OffLine = [.. settled.Gaps.Where(ClothPlan.IsOffLine).Select(g => Between(pins, rim, g))],
         };
     }
 
@@ -159,7 +167,7 @@ public sealed class ClothStudy
         OrthotropicCloth[] cloths = [_material.Soft, _material.Stiff];
         Parallel.For(0, 2, new() { MaxDegreeOfParallelism = 2, CancellationToken = _computation.Cancellation }, i =>
         {
-            var cloth = new PinnedCloth(_cloth, cloths[i]);
+            using var cloth = new PinnedCloth(_cloth, cloths[i]);
             var here = cloth.Settle(settled.Plan, settled.Rest.Places, _computation);
             if (!here.Rest.Converged)
                 return;

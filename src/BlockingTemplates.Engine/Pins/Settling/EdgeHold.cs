@@ -9,6 +9,9 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// <param name="WidestMm">Its widest gap, in millimetres.</param>
 public sealed record EdgeHold(int Edge, MarkGap? Worst, bool IsKept, IReadOnlyList<MarkGap> Slack, double NarrowestMm, double WidestMm)
 {
+    /// <summary>Whether the cloth decides the line of all its gaps; false where one is slack, null where that is not known.</summary>
+    public required bool? IsDetermined { get; init; }
+
     /// <summary>The holds of the edges of a plan, in order; of edges on which no gap lies, null.</summary>
     internal static IReadOnlyList<EdgeHold?> Of(SettledPins settled, SpacingLimits limits) => [.. settled.Plan.Edges.Select((_, e) =>
     {
@@ -20,6 +23,9 @@ public sealed record EdgeHold(int Edge, MarkGap? Worst, bool IsKept, IReadOnlyLi
             sure.TrueForAll(limits.Keeps),
             [.. gaps.Where(g => g.Determined == false)],
             gaps.Min(g => g.WidthMm),
-            gaps.Max(g => g.WidthMm));
+            gaps.Max(g => g.WidthMm))
+        {
+            IsDetermined = gaps.Exists(g => g.Determined == false) ? false : gaps.TrueForAll(g => g.Determined == true) ? true : null,
+        };
     })];
 }

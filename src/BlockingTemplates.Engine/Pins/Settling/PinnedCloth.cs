@@ -10,7 +10,7 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// Nodes stand half a stitch apart all along the edge, so that marks may come and go without a new mesh. Not for use by
 /// several threads at once.
 /// </remarks>
-public sealed class PinnedCloth
+public sealed class PinnedCloth : IDisposable
 {
     /// <summary>Width of an unblocked stitch where neither count nor stitch is said: an assumption, common for hand-made cloth.</summary>
     public static Length StitchUnsaid { get; } = Length.FromMillimetres(5);
@@ -118,6 +118,9 @@ public sealed class PinnedCloth
         var rest = Hold(support, start, computation, tellSlack: true);
         return new(plan, rest, Gaps(plan, ring, support, rest));
     }
+
+    /// <summary>Hands the memory on to the next.</summary>
+    public void Dispose() => _solver.LeaveMemory();
 
     private MarkGap[] Gaps(PinPlan plan, Mark[] ring, MembraneSupport support, Equilibrium rest)
     {

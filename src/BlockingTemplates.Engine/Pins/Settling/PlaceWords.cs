@@ -3,13 +3,14 @@ using BlockingTemplates.Engine.Shapes;
 namespace BlockingTemplates.Engine.Pins.Settling;
 
 /// <summary>Names places of a piece as a maker would point at them.</summary>
-internal static class PlaceWords
+public static class PlaceWords
 {
     private const double NearShare = 0.12;
 
     /// <summary>A place on the cloth: at a corner, near an edge, or in the middle of the piece.</summary>
-    internal static string Of(Point place, Outline pinned)
+    public static string Of(Point place, Outline pinned)
     {
+        ArgumentNullException.ThrowIfNull(pinned);
         var box = Box.Around(pinned.Ring());
         var near = NearShare * Math.Max(box.Width, box.Height);
         var corners = Enumerable.Range(0, pinned.Corners.Count).Where(c => !pinned.Corners[c].Smooth).ToList();
@@ -20,7 +21,7 @@ internal static class PlaceWords
     }
 
     /// <summary>An edge with its name: the word edge stands once.</summary>
-    internal static string EdgeWords(string name) => name.EndsWith("edge", StringComparison.Ordinal) || name.StartsWith("edge ", StringComparison.Ordinal) ? name : $"{name} edge";
+    public static string EdgeWords(string name) => (name ?? throw new ArgumentNullException(nameof(name))).EndsWith("edge", StringComparison.Ordinal) || name.StartsWith("edge ", StringComparison.Ordinal) ? name : $"{name} edge";
 
     private static string Along(double fraction) => fraction switch
     {

@@ -1,0 +1,6 @@
+using BlockingTemplates.Web.Desk;
+
+namespace BlockingTemplates.Web.Answers;
+
+/// <summary>The pinning of a piece: how far it has come and the plan it goes by.</summary>
+internal sealed record PinningAnswer(PinsSoFar? Pins, bool ChangedSince, PlanAnswer? Plan);

@@ -1,0 +1,20 @@
+namespace BlockingTemplates.Web.Answers;
+
+/// <summary>A plan as the page shows it.</summary>
+internal sealed record PlanAnswer(
+    string Title,
+    string View,
+    double Width,
+    double Height,
+    IReadOnlyList<string> Layers,
+    int Mats,
+    string MatField,
+    int Pins,
+    string? LargestPull,
+    string? WorstScallop,
+    bool HasCloth,
+    IReadOnlyList<GuideAnswer> Guides,
+    IReadOnlyList<EdgeAnswer> Edges,
+    IReadOnlyList<PinAnswer> Marks,
+    IReadOnlyList<string> Files,
+    IReadOnlyList<string> Cautions);

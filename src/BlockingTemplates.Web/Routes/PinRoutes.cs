@@ -1,0 +1,61 @@
+using System.Globalization;
+using System.Text;
+using BlockingTemplates.Drawing.MatCharts;
+using BlockingTemplates.Web.Answers;
+using BlockingTemplates.Web.Desk;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace BlockingTemplates.Web.Routes;
+
+/// <summary>The pinning of a piece, and counting the pins back.</summary>
+/// <param name="copies">Finds the working copy.</param>
+internal sealed class PinRoutes(CopyRoutes copies)
+{
+    private const int MostStepBytes = 1000;
+
+    /// <summary>Serves them.</summary>
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/copies/{id}/pins", context => copies.With(context, copy => Tell(context, copy)));
+        routes.MapPost("/api/copies/{id}/pins", context => copies.With(context, copy => Step(context, copy)));
+        routes.MapGet("/api/copies/{id}/pins/{number}/mat", context => copies.With(context, copy => Mat(context, copy)));
+    }
+
+    private static async Task Tell(HttpContext context, WorkingCopy copy)
+    {
+        var answer = await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false);
+        await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, answer?.Plan is { } plan ? PlanAnswering.Of(plan) : null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+    }
+
+    private static async Task Step(HttpContext context, WorkingCopy copy)
+    {
+        if (await Reply.Read(context, PageJson.Default.PinStep, MostStepBytes).ConfigureAwait(false) is not { } step)
+            return;
+        if (step.Step == "begin")
+        {
+            if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan })
+            {
+                await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project has problems; there is no plan to pin by yet.").ConfigureAwait(false);
+                return;
+            }
+
+            copy.BeginPinning(plan.Pins.Marks.Count);
+            await Tell(context, copy).ConfigureAwait(false);
+        }
+        else if (copy.Step(step.Step ?? "", step.Number) is { } pins)
+            await Reply.Json(context, new(pins, copy.ChangedSincePinning, null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+        else
+            await Reply.Refuse(context, StatusCodes.Status400BadRequest, "There is no such step, or no such pin.").ConfigureAwait(false);
+    }
+
+    private static async Task Mat(HttpContext context, WorkingCopy copy)
+    {
+        var said = context.GetRouteValue("number") as string;
+        if (await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan } || !int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > plan.Pins.Marks.Count)
+            await Reply.Refuse(context, StatusCodes.Status404NotFound, "There is no such pin.").ConfigureAwait(false);
+        else
+            await Reply.File(context, $"mark-{number}.svg", "image/svg+xml", Encoding.UTF8.GetBytes(Answering.Svg(MatCloseUp.Draw(plan, number), "")), inline: true).ConfigureAwait(false);
+    }
+}
