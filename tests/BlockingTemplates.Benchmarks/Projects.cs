@@ -1,8 +1,8 @@
-using BlockingTemplates.Engine.Fabrics;
 using System.Globalization;
 using System.Text;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;

@@ -1,7 +1,7 @@
-using BlockingTemplates.Engine.Fabrics;
 using System.Runtime.CompilerServices;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 
 namespace BlockingTemplates.Fuzz;

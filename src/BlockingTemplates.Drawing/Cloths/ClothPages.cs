@@ -87,14 +87,16 @@ public static class ClothPages
             shape,
             mostMm,
             (b => Caption("Load of each pin", b), b => LoadPicture.Draw(plan, cloth, b)),
-            isOff ? (b => Caption("Where the free edge lies", b), b =>
-            {
-                var picture = new FreeEdgePicture(plan, cloth, b);
-                enlarged = picture.Enlarged;
-                return picture.Draw();
-            }) : null);
+            isOff ? (b => Caption("Where the free edge lies", b), FreeEdge) : null);
         flow.Gap(1);
         PinWords(plan, cloth, enlarged, flow);
+
+        IEnumerable<Element> FreeEdge(Box box)
+        {
+            var picture = new FreeEdgePicture(plan, cloth, box);
+            enlarged = picture.Enlarged;
+            return picture.Draw();
+        }
     }
 
     private static void PinWords(Plan plan, ClothPlan cloth, double enlarged, PageFlow flow)

@@ -26,11 +26,11 @@ public static class ClothWords
             { IsKept: true, Worst: { } worst } => $"kept, {At(worst)}",
             { Worst: { } worst } => $"NOT kept, {At(worst)}",
         };
-        string At(MarkGap gap) => string.Create(CultureInfo.InvariantCulture, $"{Scallop(plan, gap)} at marks {gap.From}-{gap.To}");
+        string At(MarkGap gap) => string.Create(CultureInfo.InvariantCulture, $"{Off(plan, gap)}{(gap.ScallopMm < 0 ? " outside" : "")} at marks {gap.From}-{gap.To}");
     }
 
     /// <summary>What "kept" means, in one line.</summary>
-    public static string Kept(Plan plan) => $"Kept: between its pins the edge lies no farther than {Asked(plan)} off its line; the farthest place is named.";
+    public static string Kept(Plan plan) => $"Kept: no farther than {Asked(plan)} off its line; the worst gap is named.";
 
     /// <summary>The scallop asked for.</summary>
     public static string Asked(Plan plan)
@@ -40,13 +40,15 @@ public static class ClothWords
     }
 
     /// <summary>How far the edge lies off its line in a gap, and to which side.</summary>
-    public static string Scallop(Plan plan, MarkGap gap)
+    public static string Scallop(Plan plan, MarkGap gap) => $"{Off(plan, gap)} {(gap.ScallopMm < 0 ? "outside" : "inside")}";
+
+    private static string Off(Plan plan, MarkGap gap)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var mm = Math.Abs(gap.ScallopMm);
         var said = LengthWords.Of(Length.FromMillimetres(mm), plan.Project.Units);
         var over = mm > plan.Project.Pins.Scallop.Millimetres * (1 + 1e-3) && said == Asked(plan) ? "a little over " : "";
-        return $"{over}{said} {(gap.ScallopMm < 0 ? "outside" : "inside")}";
+        return over + said;
     }
 
     /// <summary>What a softer or stiffer cloth would ask for, where that differs from the plan; null where it does not.</summary>

@@ -79,7 +79,7 @@ internal static class CoverPages
 
         if (plan.Cloth is not { } known)
             return;
-        flow.Point($"{ClothWords.Kept(plan)} More on the page \"How the cloth lies\".");
+        flow.Point($"{ClothWords.Kept(plan)} More under \"How the cloth lies\".");
         if (known.IsBestSoFar)
             flow.Point("The time for computing was up: what is told of the cloth is the best found so far.", TextStyle.Strong);
         if (ClothWords.Ends(plan, known) is { } ends)

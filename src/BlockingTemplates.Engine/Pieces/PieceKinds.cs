@@ -10,6 +10,7 @@ public static class PieceKinds
         new CrescentPiece(),
         new SemicirclePiece(),
         new CirclePiece(),
+        new OvalPiece(),
         new SquarePiece(),
         new RectanglePiece(),
         new ParallelogramPiece(),

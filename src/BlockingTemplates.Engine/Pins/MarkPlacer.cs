@@ -22,7 +22,7 @@ public sealed class MarkPlacer
     /// <param name="edges">What is known of its edges.</param>
     /// <param name="rule">The spacing rule.</param>
     /// <param name="mirror">Its symmetry, or null.</param>
-    /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it) gets a mark, between two stitches if it lies there.</param>
+    /// <param name="anchor">The anchor, whose place (of a whole edge: its middle, unless nothing holds it or its marks stand where the maker said) gets a mark, between two stitches if it lies there.</param>
     /// <param name="profile">How wide gaps may be by the cloth, or null: then by the rule.</param>
     /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
     public MarkPlacer(
@@ -31,7 +31,7 @@ public sealed class MarkPlacer
         ArgumentNullException.ThrowIfNull(anchor);
         (_profile, _fewer) = (profile, fewer ?? (_ => 0));
         (_pinned, _edges, _rule, _mirror) = (pinned, edges, rule, mirror);
-        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Treatment.Hold == Holding.None))
+        if (anchor.Place is not { } place || (anchor.Kind == AnchorKind.WholeEdge && edges[place.Edge].Treatment is { Hold: Holding.None } or { HasSetPlaces: true }))
             return;
         _forced.Add(place);
         if (mirror is not null)

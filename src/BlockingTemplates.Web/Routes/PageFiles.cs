@@ -1,8 +1,8 @@
 using System.IO.Compression;
 using System.Reflection;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
-using Microsoft.AspNetCore.Builder;
 
 namespace BlockingTemplates.Web.Routes;
 

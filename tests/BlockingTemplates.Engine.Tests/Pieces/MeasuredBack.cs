@@ -23,6 +23,8 @@ internal static class MeasuredBack
                 return new() { ["wingspan"] = box.Width };
             case "circle":
                 return new() { ["diameter"] = box.Height };
+            case "oval":
+                return new() { ["width"] = Across("left", "right"), ["height"] = box.Height };
             case "square":
                 return new() { ["side"] = box.Height };
             case "rectangle":
@@ -66,6 +68,8 @@ internal static class MeasuredBack
                 return Math.PI * s["wingspan"] * s["wingspan"] / 8;
             case "circle":
                 return Math.PI * s["diameter"] * s["diameter"] / 4;
+            case "oval":
+                return Math.PI * s["width"] * s["height"] / 4;
             case "square":
                 return s["side"] * s["side"];
             case "rectangle":

@@ -23,6 +23,8 @@ internal static class RandomPieces
                 return new() { ["wingspan"] = wide };
             case "circle":
                 return new() { ["diameter"] = wide };
+            case "oval":
+                return new() { ["width"] = wide, ["height"] = Between(100, 2000) };
             case "square":
                 return new() { ["side"] = wide };
             case "rectangle":

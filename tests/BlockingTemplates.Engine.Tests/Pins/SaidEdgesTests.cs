@@ -138,6 +138,14 @@ public class SaidEdgesTests
     }
 
     [Fact]
+    public void An_anchored_edge_with_set_places_gets_no_mark_between_them()
+    {
+        var (_, plan, _) = Planned(Rectangle(("lower", Counted(110) with { Every = 10 })), "lower");
+        Assert.Equal(Enumerable.Range(0, 11).Select(k => 10.0 * k), On(plan, 0).Select(m => m.Count!.Value));
+        Assert.All(On(plan, 0), m => Assert.Equal((1, true), (m.Round, m.IsAnchor)));
+    }
+
+    [Fact]
     public void Marks_further_apart_than_the_cap_are_noted_and_stay()
     {
         var (_, plan, findings) = Planned(Rectangle(("right", Counted(160) with { Every = 20 })));
