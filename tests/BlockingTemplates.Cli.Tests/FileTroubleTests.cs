@@ -93,8 +93,8 @@ public class FileTroubleTests
         Assert.Equal("Stopped; nothing was written.", Assert.Single(run.ErrorLines));
         Assert.Empty(Directory.EnumerateFileSystemEntries(bench.Folder));
 
-        // Whenever it is stopped, either all is there or nothing.
-        for (var wait = 1; wait < 400; wait = (2 * wait) + 7)
+        // Whenever it is stopped, while the cloth is computed too, either all is there or nothing.
+        for (var wait = 1; wait < 3000; wait = (2 * wait) + 7)
         {
             using var soon = new CancellationTokenSource(wait);
             var code = (await Bench.RunAsync(soon.Token, "demo", "--out", bench.At("packet"))).Code;

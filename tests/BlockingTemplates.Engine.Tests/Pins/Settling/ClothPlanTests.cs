@@ -1,5 +1,6 @@
 using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
+using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Shapes;

@@ -3,6 +3,7 @@ using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Settling;
+using BlockingTemplates.Engine.Tests.Projects;
 using Xunit.Abstractions;
 
 namespace BlockingTemplates.Engine.Tests.Pins.Settling;
@@ -23,6 +24,18 @@ public class FewerPinsTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_demo_takes_no_more_pins_than_the_best_even_spacing_with_and_without_a_cap()
+    {
+        var project = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", "lace-triangle.jsonc"))).Project!;
+        var piece = PieceMaker.Make(new(project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric), new Findings())!;
+        var (ours, even) = Both(piece);
+        var (capped, _) = Both(piece, PinSettings.Default);
+        output.WriteLine($"the demo: {ours} pins by the cloth, {even} evenly; with the default cap {capped}");
+        Assert.True(ours <= even, $"{ours} of {even}");
+        Assert.True(capped >= ours);
+    }
+
+    [Fact]
     public void On_random_pieces_the_cloth_never_needs_more_pins_than_even_spacing()
     {
         var random = new Random(20261125);
@@ -37,11 +50,12 @@ public class FewerPinsTests(ITestOutputHelper output)
         Assert.Equal(0, worse);
     }
 
-    private static (int Ours, int Even) Both(Piece piece)
+    private static (int Ours, int Even) Both(Piece piece, PinSettings? asked = null)
     {
-        var plan = PinPlanner.Placed(piece, Uncapped with { Anchor = PinSettings.NoAnchor }, new Findings())!;
+        var settings = asked ?? Uncapped;
+        var plan = PinPlanner.Placed(piece, settings with { Anchor = PinSettings.NoAnchor }, new Findings())!;
         var cloth = new PinnedCloth(piece, ClothMaterials.Of(piece.Fabric).Likely);
-        var limits = SpacingLimits.Of(Uncapped);
+        var limits = SpacingLimits.Of(settings);
         var ours = new ClothSpacing(cloth, piece, limits, Computation.Whole).Find(plan)!;
         Assert.All(ours.Gaps, g => Assert.True(limits.Keeps(g)));
         return (ours.Plan.Marks.Count, EvenPins.Best(cloth, piece, plan, limits).Plan.Marks.Count);
