@@ -25,7 +25,7 @@ public static class PartsPlanner
             {
                 var project = measured is null ? piece : piece with { Pins = piece.Pins with { Anchor = LeftAndRight.Other(measured.Pins.Anchor.Name) } };
                 var findings = new Findings(project.Units);
-                findings.AddAll(reading.Findings);
+                findings.AddAll(reading.OfTheList);
                 findings.AddAll(size.Findings);
                 var planned = plan(project, measured?.Pins, findings);
                 var located = reading.Lines.WithLines(size.AtTruePaths(findings));
@@ -39,7 +39,7 @@ public static class PartsPlanner
             }
 
             if (size.Project is null)
-                found.Add((size.Name, Together(reading.Findings, size.Findings)));
+                found.Add((size.Name, Together(reading.OfTheList, size.Findings)));
         }
 
         var all = Told(found);

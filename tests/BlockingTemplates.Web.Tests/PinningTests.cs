@@ -137,6 +137,20 @@ public class PinningTests
         Assert.False(plan.GetProperty("marks").EnumerateArray().Last().GetProperty("inTurn").GetProperty("isApproximate").GetBoolean());
     }
 
+    [Fact]
+    public async Task Of_several_sizes_the_one_asked_for_is_pinned_by()
+    {
+        await using var page = await RunningPage.StartAsync(stages: RunningPage.GeometryAlone);
+        var id = await page.BeginAsync(new { example = "sweater-back-sizes" });
+        var answer = await page.AnswerAsync(id);
+        Assert.Equal(["S", "M", "L"], answer.GetProperty("others").EnumerateArray().Prepend(answer.GetProperty("plan")).Select(p => p.GetProperty("part").GetString()));
+        var begun = await StepAsync(page, id, "begin", 2);
+        Assert.Equal("L", begun.GetProperty("plan").GetProperty("part").GetString());
+        Assert.Equal(answer.GetProperty("others")[1].GetProperty("marks").GetArrayLength(), begun.GetProperty("pins").GetProperty("marks").GetInt32());
+        Assert.Equal(HttpStatusCode.Conflict, await StatusAsync(page, id, """{ "step": "begin", "number": 3 }"""));
+        Assert.NotEmpty(await page.Client.GetStringAsync($"/api/copies/{id}/pins/1/mat"));
+    }
+
     // The maker stands at the lower side: up in the frame is away from them.
     [Theory]
     [InlineData(1, 0, "to the right")]

@@ -165,7 +165,7 @@ public class StageRunsTests
 
     private static StageResult Quick(StageRequest request, StageResult? before, Action<StageProgress> progress, CancellationToken cancellation) => Result(request, 0);
 
-    private static StageResult Result(StageRequest request, int stage) => new(request.Version, stage, null, null, new Findings()) { IsFinal = stage > 0 };
+    private static StageResult Result(StageRequest request, int stage) => new(request.Version, stage, null, [], new Findings()) { IsFinal = stage > 0 };
 
     private static StageRequest Request(long version) => new(version, [], _ => new(null, "none"));
 

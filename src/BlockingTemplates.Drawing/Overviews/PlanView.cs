@@ -1,10 +1,9 @@
 using System.Globalization;
+using BlockingTemplates.Drawing.Cloths;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Text;
 using BlockingTemplates.Engine;
-using BlockingTemplates.Engine.Fabrics;
-using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Drawing.Overviews;
@@ -19,7 +18,7 @@ public sealed class PlanView
     private const double NumberMm = 3.4;
     private const double LeastArrowMm = 2;
     private const double LabelMm = 4.4;
-    private const double LeastStretch = 0.01;
+    private const double LegendMm = 3;
 
     private PlanView(Page page, FramePlacing placing) => (Page, Placing) = (page, placing);
 
@@ -43,7 +42,10 @@ public sealed class PlanView
         [
             new LayerElement(GuideLayers.Mats, [.. picture.Mats(true)]),
             new LayerElement(GuideLayers.Sheets, [.. Sheets(plan, placing)]),
-            new LayerElement(GuideLayers.Stretch, [.. Stretch(plan, placing)]),
+            plan.Cloth is { } cloth
+                ? ClothLayers.Stretch(plan, cloth, placing, [], new(width - BorderMm, LegendMm))
+                : new LayerElement(GuideLayers.Stretch, [.. Stretch(plan, placing)]),
+            .. plan.Cloth is { OffLine.Count: > 0 } off ? [ClothLayers.PredictedEdge(off, placing, new(BorderMm, height - (2 * LegendMm)))] : Array.Empty<LayerElement>(),
             new LayerElement(GuideLayers.LayLine, [.. picture.LayLine()]),
             new LayerElement(GuideLayers.Arrows, [.. Arrows(plan, placing)]),
             new LayerElement(GuideLayers.OutlineAndMarks, [.. picture.Outline(), .. picture.Marks(0.75)]),
@@ -79,25 +81,9 @@ public sealed class PlanView
         }
     }
 
-    /// <summary>The stretch of the cloth where it was computed, the darker the more, dots where it is slack; and that of each edge as a band with its figure.</summary>
+    /// <summary>The stretch of each edge as a band along it, the wider the more, with its figure.</summary>
     private static IEnumerable<Element> Stretch(Plan plan, FramePlacing placing)
     {
-        if (plan.Cloth is { Stretch.Cells: { Count: > 0 } cells } cloth)
-        {
-            var most = Math.Max(cells.Max(Greatest), LeastStretch);
-            foreach (var cell in cells)
-            {
-                var box = Box.About(placing.On(cell.At), placing.Scale * cloth.Stretch.CellMm, placing.Scale * cloth.Stretch.CellMm);
-                yield return new PathElement(PathSteps.Rectangle(box), null, new Fill(1 - (0.45 * Math.Clamp(Greatest(cell) / most, 0, 1))));
-                if (cell.State == ClothState.Slack)
-                    yield return new PathElement(PathSteps.Circle(box.Centre, box.Width / 6), null, new Fill(0.2));
-            }
-
-            var middle = placing.On(Box.Around(plan.Pins.Pinned.Ring(0.5)).Centre);
-            foreach (var element in Label(string.Create(CultureInfo.InvariantCulture, $"darkest: {100 * most:+0.#} %; dots: slack"), middle))
-                yield return element;
-        }
-
         for (var i = 0; i < plan.Pins.Edges.Count; i++)
         {
             if (plan.Pins.Edges[i].Stretch is not { } stretch)
@@ -111,8 +97,6 @@ public sealed class PlanView
                 yield return element;
         }
     }
-
-    private static double Greatest(StretchCell cell) => Math.Max(cell.Along, cell.Across);
 
     private static IEnumerable<Element> Label(string words, Point at)
     {

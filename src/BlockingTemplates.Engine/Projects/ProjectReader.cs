@@ -42,7 +42,10 @@ public sealed class ProjectReader(IReadOnlyList<PieceKind> kinds, Func<string, P
         {
             List<SizeReading> sizes = [.. sized.Select(ReadSize)];
             reading.Close();
-            return new(sizes[0].Project, reading.Findings, new(root)) { Sizes = sizes };
+            var all = new Findings();
+            all.AddAll(reading.Findings);
+            sizes.ForEach(s => all.AddAll(s.Findings));
+            return new(sizes[0].Project, all, new(root)) { Sizes = sizes, OfTheList = reading.Findings };
         }
 
         var project = root is null ? null : ReadRoot(root, reading);

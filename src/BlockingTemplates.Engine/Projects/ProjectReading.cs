@@ -13,7 +13,10 @@ public sealed record ProjectReading(Project? Project, Findings Findings, PathLin
 {
     /// <summary>
     /// The file in each of its sizes, where it lists several: <see cref="Project"/> is then the first of them, and
-    /// <see cref="Findings"/> holds what was found in the list itself. Empty where it lists none.
+    /// <see cref="Findings"/> holds what was found in the list itself and in all sizes. Empty where it lists none.
     /// </summary>
     public IReadOnlyList<SizeReading> Sizes { get; init; } = [];
+
+    /// <summary>What was found in the list of sizes itself; all that was found where the file lists none.</summary>
+    public Findings OfTheList { get; init; } = Findings;
 }

@@ -27,13 +27,8 @@ public static class PacketFiles
         return [.. Writers(plan).Where(f => !pictureOnly || f.IsPicture).AsParallel().AsOrdered().WithCancellation(cancellation).Select(f => new PacketFile(f.Name, f.Write()))];
     }
 
-    /// <summary>The names of a plan's files, in their order.</summary>
-    public static IReadOnlyList<string> Names(Plan plan) => [.. Writers(plan).Select(f => f.Name)];
-
-    /// <summary>One file of a plan's packet, or null where it has none of that name.</summary>
-    public static PacketFile? One(Plan plan, string name) => Writers(plan).Where(f => f.Name == name).Select(f => new PacketFile(f.Name, f.Write())).FirstOrDefault();
-
-    private static List<(string Name, bool IsPicture, Func<byte[]> Write)> Writers(Plan plan)
+    /// <summary>The names of a plan's files, in their order, and how each is written.</summary>
+    internal static IReadOnlyList<(string Name, bool IsPicture, Func<byte[]> Write)> Writers(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var overview = new Lazy<Page>(() => OverviewPicture.Draw(plan));

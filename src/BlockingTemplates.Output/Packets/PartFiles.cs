@@ -24,9 +24,22 @@ public static class PartFiles
     public static IReadOnlyList<PacketFile> Of(IReadOnlyList<PlannedPart> parts, bool pictureOnly = false, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(parts);
+        return [.. Writers(parts).Where(f => !pictureOnly || f.IsPicture).AsParallel().AsOrdered().WithCancellation(cancellation).Select(f => new PacketFile(f.Name, f.Write()))];
+    }
+
+    /// <summary>The names of the files of all parts, in their order.</summary>
+    public static IReadOnlyList<string> Names(IReadOnlyList<PlannedPart> parts) => [.. Writers(parts).Select(f => f.Name)];
+
+    /// <summary>One file of them, or null where there is none of that name.</summary>
+    public static PacketFile? One(IReadOnlyList<PlannedPart> parts, string name) =>
+        Writers(parts).Where(f => f.Name == name).Select(f => new PacketFile(f.Name, f.Write())).FirstOrDefault();
+
+    private static List<(string Name, bool IsPicture, Func<byte[]> Write)> Writers(IReadOnlyList<PlannedPart> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
         var folders = Folders(parts.Select(p => p.Size).Where(s => s.Length > 0).Distinct());
-        List<PacketFile> files = [.. parts.SelectMany(p => PacketFiles.Of(p.Plan, pictureOnly, cancellation).Select(f => f with { Name = Name(p, f.Name, folders) }))];
-        return folders.Count == 0 || pictureOnly ? files : [new(Csv, SizesCsv.Write(parts)), new(Pdf, PdfWriter.Write(SizesDocument.Draw(parts))), .. files];
+        var files = parts.SelectMany(p => PacketFiles.Writers(p.Plan).Select(f => (Name(p, f.Name, folders), f.IsPicture, f.Write)));
+        return folders.Count == 0 ? [.. files] : [(Csv, false, () => SizesCsv.Write(parts)), (Pdf, false, () => PdfWriter.Write(SizesDocument.Draw(parts))), .. files];
     }
 
     private static string Name(PlannedPart part, string name, Dictionary<string, string> folders)

@@ -27,7 +27,8 @@ internal static class Answering
             [.. result.Findings.Notes.Select(n => new FoundAnswer(n.Place, n.What, n.Do, n.Line))],
             project is null ? null : Picture(MeasuringPicture.Finished(project.Kind, project.Finished)),
             project is null ? null : Picture(MeasuringPicture.Unblocked(project.Kind, project.Unblocked)),
-            result.Plan is { } plan ? PlanAnswering.Of(plan) : null);
+            result.Parts.Count > 0 ? PlanAnswering.Of(result.Parts, 0) : null,
+            [.. result.Parts.Skip(1).Select((_, i) => PlanAnswering.Of(result.Parts, i + 1))]);
     }
 
     /// <summary>A picture as SVG for the page, which has the fonts.</summary>

@@ -2,6 +2,7 @@ namespace BlockingTemplates.Web.Answers;
 
 /// <summary>A plan as the page shows it.</summary>
 internal sealed record PlanAnswer(
+    string Part,
     string Title,
     string View,
     double Width,

@@ -19,13 +19,15 @@ internal static class PlanAnswering
     /// <summary>A pull shorter than this has no direction that one could see.</summary>
     private const double LeastPullMm = 0.5;
 
-    /// <summary>A plan.</summary>
-    public static PlanAnswer Of(Plan plan)
+    /// <summary>One of the plans of a project.</summary>
+    public static PlanAnswer Of(IReadOnlyList<PlannedPart> parts, int part)
     {
+        var plan = parts[part].Plan;
         var view = PlanView.Of(plan);
         var units = plan.Project.Units;
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
         return new(
+            parts[part].Name,
             plan.Project.Title,
             Answering.Svg(view.Page, GuideDocument.Title(plan)),
             view.Page.WidthMm,
@@ -40,7 +42,7 @@ internal static class PlanAnswering
             [.. plan.Guides.Select(Guide)],
             [.. plan.Pins.Edges.Select((e, i) => Edge(e, plan.Pins.Marks.Count(m => m.Edge == i), Say))],
             [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, Say))],
-            PacketFiles.Names(plan),
+            PartFiles.Names(parts),
             CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use));
     }
 

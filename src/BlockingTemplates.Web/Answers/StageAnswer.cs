@@ -10,7 +10,8 @@ namespace BlockingTemplates.Web.Answers;
 /// <param name="Notes">What goes with the plan.</param>
 /// <param name="Finished">The finished piece with its fields.</param>
 /// <param name="Unblocked">The unblocked piece with its fields.</param>
-/// <param name="Plan">The plan, or null.</param>
+/// <param name="Plan">The plan, the first of several; or null.</param>
+/// <param name="Others">The other plans: of further sizes, of the other piece of a pair.</param>
 internal sealed record StageAnswer(
     long Version,
     int Stage,
@@ -21,4 +22,5 @@ internal sealed record StageAnswer(
     IReadOnlyList<FoundAnswer> Notes,
     MeasureAnswer? Finished,
     MeasureAnswer? Unblocked,
-    PlanAnswer? Plan);
+    PlanAnswer? Plan,
+    IReadOnlyList<PlanAnswer> Others);

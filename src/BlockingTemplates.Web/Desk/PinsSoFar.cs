@@ -7,10 +7,11 @@ namespace BlockingTemplates.Web.Desk;
 /// <param name="Set">Numbers of the pins set.</param>
 /// <param name="Out">Numbers of the pins taken out again.</param>
 /// <param name="TakingOut">Whether pins are being taken out.</param>
-internal sealed record PinsSoFar(long Change, int Marks, int At, IReadOnlyList<int> Set, IReadOnlyList<int> Out, bool TakingOut)
+/// <param name="Part">Which of the project's plans is pinned by, from 0.</param>
+internal sealed record PinsSoFar(long Change, int Marks, int At, IReadOnlyList<int> Set, IReadOnlyList<int> Out, bool TakingOut, int Part = 0)
 {
     /// <summary>The beginning of a plan's pinning.</summary>
-    public static PinsSoFar Begin(int marks, long change) => new(change, marks, 1, [], [], false);
+    public static PinsSoFar Begin(int marks, int part, long change) => new(change, marks, 1, [], [], false, part);
 
     /// <summary>The state after a step, or null where there is no such step.</summary>
     /// <remarks>A step names its pin, so that the same step from two screens does no harm.</remarks>

@@ -31,35 +31,35 @@ internal sealed class FileRoutes(CopyRoutes copies)
     /// <summary>Serves them.</summary>
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/copies/{id}/files/{name}", context => copies.With(context, copy => WithPlan(context, copy, plan => One(context, plan))));
-        routes.MapGet("/api/copies/{id}/packet", context => copies.With(context, copy => WithPlan(context, copy, plan => Packet(context, copy, plan))));
+        routes.MapGet("/api/copies/{id}/files/{**name}", context => copies.With(context, copy => WithPlan(context, copy, parts => One(context, parts))));
+        routes.MapGet("/api/copies/{id}/packet", context => copies.With(context, copy => WithPlan(context, copy, parts => Packet(context, copy, parts))));
         routes.MapGet("/api/copies/{id}/form", context => copies.With(context, copy => Form(context, copy)));
     }
 
     /// <summary>The plan of the newest version; refused where it is not the version asked for, or has problems.</summary>
-    private static async Task WithPlan(HttpContext context, WorkingCopy copy, Func<Plan, Task> then)
+    private static async Task WithPlan(HttpContext context, WorkingCopy copy, Func<IReadOnlyList<PlannedPart>, Task> then)
     {
         var asked = context.Request.Query["version"].ToString();
         if (asked.Length > 0 && asked != copy.Text.Version.ToString(CultureInfo.InvariantCulture))
             await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project was changed since. Load the page again.").ConfigureAwait(false);
-        else if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan })
+        else if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Parts: { Count: > 0 } parts })
             await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project has problems; there is nothing to print yet.").ConfigureAwait(false);
         else
-            await then(plan).ConfigureAwait(false);
+            await then(parts).ConfigureAwait(false);
     }
 
-    private static Task One(HttpContext context, Plan plan)
+    private static Task One(HttpContext context, IReadOnlyList<PlannedPart> parts)
     {
         var name = context.GetRouteValue("name") as string ?? "";
-        return PacketFiles.One(plan, name) is { } file
-            ? Reply.File(context, file.Name, Types[Path.GetExtension(file.Name)], file.Bytes, inline: file.Name.EndsWith(".pdf", StringComparison.Ordinal))
+        return PartFiles.One(parts, name) is { } file
+            ? Reply.File(context, Path.GetFileName(file.Name), Types[Path.GetExtension(file.Name)], file.Bytes, inline: file.Name.EndsWith(".pdf", StringComparison.Ordinal))
             : Reply.Refuse(context, StatusCodes.Status404NotFound, "There is no such file in this packet.");
     }
 
-    private static async Task Packet(HttpContext context, WorkingCopy copy, Plan plan)
+    private static async Task Packet(HttpContext context, WorkingCopy copy, IReadOnlyList<PlannedPart> parts)
     {
         var asked = context.Request.Query["file"];
-        if (asked.Any(name => name != ProjectName && !PacketFiles.Names(plan).Contains(name)))
+        if (asked.Any(name => name != ProjectName && !PartFiles.Names(parts).Contains(name)))
         {
             await Reply.Refuse(context, StatusCodes.Status404NotFound, "There is no such file in this packet.").ConfigureAwait(false);
             return;
@@ -68,8 +68,8 @@ internal sealed class FileRoutes(CopyRoutes copies)
         using var kept = new MemoryStream();
         using (var zip = new ZipArchive(kept, ZipArchiveMode.Create, leaveOpen: true))
         {
-            foreach (var name in asked.Count > 0 ? PacketFiles.Names(plan).Where(asked.Contains) : PacketFiles.Names(plan))
-                Add(zip, name, PacketFiles.One(plan, name!)!.Bytes);
+            foreach (var name in asked.Count > 0 ? PartFiles.Names(parts).Where(asked.Contains) : PartFiles.Names(parts))
+                Add(zip, name, PartFiles.One(parts, name!)!.Bytes);
             if (asked.Contains(ProjectName))
             {
                 Add(zip, Reply.FileName(copy.Card.Name) + ".jsonc", copy.Text.Text);

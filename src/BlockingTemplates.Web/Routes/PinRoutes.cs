@@ -3,6 +3,7 @@ using System.Text;
 using BlockingTemplates.Drawing.MatCharts;
 using BlockingTemplates.Web.Answers;
 using BlockingTemplates.Web.Desk;
+using BlockingTemplates.Web.Stages;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -23,10 +24,12 @@ internal sealed class PinRoutes(CopyRoutes copies)
         routes.MapGet("/api/copies/{id}/pins/{number}/mat", context => copies.With(context, copy => Mat(context, copy)));
     }
 
+    private static int? PartOf(WorkingCopy copy, StageResult answer) => copy.Pins is { } pins && pins.Part < answer.Parts.Count ? pins.Part : null;
+
     private static async Task Tell(HttpContext context, WorkingCopy copy)
     {
         var answer = await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false);
-        await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, answer?.Plan is { } plan ? PlanAnswering.Of(plan) : null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+        await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, answer is not null && PartOf(copy, answer) is { } part ? PlanAnswering.Of(answer.Parts, part) : null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
     }
 
     private static async Task Step(HttpContext context, WorkingCopy copy)
@@ -35,13 +38,13 @@ internal sealed class PinRoutes(CopyRoutes copies)
             return;
         if (step.Step == "begin")
         {
-            if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan })
+            if (await copy.FinalAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { } answer || step.Number < 0 || step.Number >= answer.Parts.Count)
             {
                 await Reply.Refuse(context, StatusCodes.Status409Conflict, "The project has problems; there is no plan to pin by yet.").ConfigureAwait(false);
                 return;
             }
 
-            copy.BeginPinning(plan.Pins.Marks.Count);
+            copy.BeginPinning(answer.Parts[step.Number].Plan.Pins.Marks.Count, step.Number);
             await Tell(context, copy).ConfigureAwait(false);
         }
         else if (copy.Step(step.Step ?? "", step.Number) is { } pins)
@@ -53,9 +56,9 @@ internal sealed class PinRoutes(CopyRoutes copies)
     private static async Task Mat(HttpContext context, WorkingCopy copy)
     {
         var said = context.GetRouteValue("number") as string;
-        if (await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { Plan: { } plan } || !int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > plan.Pins.Marks.Count)
+        if (await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false) is not { } answer || PartOf(copy, answer) is not { } part || !int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > answer.Parts[part].Plan.Pins.Marks.Count)
             await Reply.Refuse(context, StatusCodes.Status404NotFound, "There is no such pin.").ConfigureAwait(false);
         else
-            await Reply.File(context, $"mark-{number}.svg", "image/svg+xml", Encoding.UTF8.GetBytes(Answering.Svg(MatCloseUp.Draw(plan, number), "")), inline: true).ConfigureAwait(false);
+            await Reply.File(context, $"mark-{number}.svg", "image/svg+xml", Encoding.UTF8.GetBytes(Answering.Svg(MatCloseUp.Draw(answer.Parts[part].Plan, number), "")), inline: true).ConfigureAwait(false);
     }
 }

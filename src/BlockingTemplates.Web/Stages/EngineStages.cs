@@ -1,7 +1,6 @@
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Fabrics;
-using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects;
 using BlockingTemplates.Engine.Sheets;
@@ -18,18 +17,16 @@ internal static class EngineStages
     public static StageResult Geometry(StageRequest request, StageResult? before, Action<StageProgress> progress, CancellationToken cancellation)
     {
         var result = Planned(request, 0, Computation.GeometryOnly with { Cancellation = cancellation });
-        return result with { IsFinal = result.Plan?.Pins.LayLine is null };
+        return result with { IsFinal = result.Parts.All(p => p.Plan.Pins.LayLine is null) };
     }
 
     /// <summary>The whole plan, as the command line makes it.</summary>
     public static StageResult Cloth(StageRequest request, StageResult? before, Action<StageProgress> progress, CancellationToken cancellation)
     {
-        using var time = before?.Project?.TimeLimit is { } limit ? new CancellationTokenSource(limit) : new CancellationTokenSource();
         return Planned(request, 1, new()
         {
             Progress = new Told(step => progress(new(request.Version, step.Part, step.Doing))),
             Cancellation = cancellation,
-            TimeIsUp = time.Token,
         });
     }
 
@@ -37,13 +34,12 @@ internal static class EngineStages
     {
         var reader = new ProjectReader(PieceKinds.All, PaperCatalogue.Find, [.. PaperCatalogue.All.Select(p => p.Name)], request.Beside);
         var reading = reader.Read(request.Text);
-        var findings = new Findings(reading.Project?.Units ?? LengthUnit.Millimetres);
-        findings.AddAll(reading.Findings);
-        if (reading.Project is not { } project)
-            return new(request.Version, stage, null, null, reading.Lines.WithLines(findings));
-        var plan = Planner.Plan(project, NumberPicture.Style, findings, computation);
-        var located = reading.Lines.WithLines(findings);
-        return new(request.Version, stage, project, plan is null ? null : plan with { Notes = located.Notes }, located);
+        var file = PartsPlanner.Plan(reading, (project, mirrorOf, findings) =>
+        {
+            using var time = project.TimeLimit is { } limit ? new CancellationTokenSource(limit) : new CancellationTokenSource();
+            return Planner.Plan(project, NumberPicture.Style, findings, computation with { TimeIsUp = time.Token }, mirrorOf);
+        });
+        return new(request.Version, stage, reading.Project, file.Parts, file.Findings);
     }
 
     private sealed class Told(Action<ComputingStep> tell) : IProgress<ComputingStep>

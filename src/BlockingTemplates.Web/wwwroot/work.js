@@ -5,7 +5,7 @@ const quietMs = 90;
 
 export class Work {
   constructor(id, changed) {
-    Object.assign(this, { id, changed, text: "", base: 0, answer: null, pins: null, progress: null, isOnline: true, unsent: null, trouble: "" });
+    Object.assign(this, { id, changed, text: "", base: 0, answer: null, pins: null, progress: null, isOnline: true, unsent: null, trouble: "", part: 0, plans: [] });
     this.steps = [];
     this.sending = false;
     this.timer = 0;
@@ -65,7 +65,16 @@ export class Work {
     const now = this.answer;
     if (now && (now.version > answer.version || (now.version === answer.version && now.stage > answer.stage))) return;
     this.answer = answer;
+    this.choose(this.part);
     this.changed();
+  }
+
+  // Which of the project's plans is shown, where it has several sizes or a pair.
+  choose(part) {
+    const plans = this.answer?.plan ? [this.answer.first ?? this.answer.plan, ...this.answer.others] : [];
+    this.part = Math.min(part, Math.max(plans.length - 1, 0));
+    if (plans.length) [this.answer.first, this.answer.plan] = [plans[0], plans[this.part]];
+    this.plans = plans;
   }
 
   // A step makes a new text of the old one; it is made again if another screen was first.

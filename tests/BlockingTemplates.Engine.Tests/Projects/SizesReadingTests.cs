@@ -43,6 +43,14 @@ public class SizesReadingTests
     }
 
     [Fact]
+    public void What_is_wrong_in_any_size_is_among_all_that_was_found()
+    {
+        var reading = Of("{ \"name\": \"S\" }, { \"name\": \"L\", \"finished\": { \"depth\": -80 } }, { \"name\": \"s\" }");
+        Assert.Equal(["sizes[2].name", "sizes[1].finished.depth"], reading.Findings.Problems.Select(p => p.Path));
+        Assert.Equal(["sizes[2].name"], reading.OfTheList.Problems.Select(p => p.Path));
+    }
+
+    [Fact]
     public void No_sizes_are_one_plan() => Assert.Empty(Reading.Of(Reading.Triangle(", \"sizes\": []")).Sizes);
 
     [Theory]

@@ -56,7 +56,7 @@ public sealed class ClothStudy : IDisposable
             () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
             () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest });
         computation.Cancellation.ThrowIfCancellationRequested();
-        if (!isPlaced && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
+        if (!isPlaced && settings.Anchor is null && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
         var settled = settings.Spacing is null && !isPlaced
             ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)

@@ -5,7 +5,7 @@ import { lineOffset, node, put, value, without, withNumbersAs } from "/project.j
 import { isLength } from "/schema.js";
 import { show, switchLayers } from "/pictures.js";
 import { drawing, layOut, lettered } from "/parts/stage.js";
-import { clothWords, counts } from "/parts/see.js";
+import { clothWords, counts, whichPlan } from "/parts/see.js";
 import { ask } from "/api.js";
 
 export function measure(work, page) {
@@ -45,7 +45,7 @@ export function measure(work, page) {
     ${settings(work, page, kind, unit)}
     ${textCard(work)}</div>
     <aside class="measure-beside" aria-label="The plan so far">
-      ${work.answer?.plan ? html`<section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>
+      ${work.answer?.plan ? html`<section class="card" aria-labelledby="counts-head"><h2 id="counts-head">What it takes</h2>${whichPlan(work)}
         <a class="small-view" href="#/${work.id}/see"><div class="paper" data-picture="small"></div><span class="unseen">See the drawing large</span></a>${counts(work.answer.plan)}${clothWords(work)}</section>` : nothing}
       ${notes(work)}
     </aside></div>`;
@@ -187,7 +187,7 @@ export function afterMeasure(work, root) {
     if (place && picture) layOut(place, picture);
   }
   const small = root.querySelector("[data-picture=small]");
-  if (small && work.answer?.plan) switchLayers(show(small, work.answer.plan.view), name => name !== "sheets" && name !== "stretch" && name !== "numbers");
+  if (small && work.answer?.plan) switchLayers(show(small, work.answer.plan.view), name => !["sheets", "stretch", "numbers", "predicted edge"].includes(name));
   const text = root.querySelector("#text");
   if (text && text !== document.activeElement && text.value !== work.text) text.value = work.text;
 }

@@ -2,8 +2,9 @@
 import { html, nothing, svg } from "/vendor/lit-html/lit-html.js";
 import { ask } from "/api.js";
 import { show, switchLayers } from "/pictures.js";
+import { whichPlan } from "/parts/see.js";
 
-const hidden = new Set(["arrows", "sheets", "stretch", "numbers"]);
+const hidden = new Set(["arrows", "sheets", "stretch", "numbers", "predicted edge"]);
 
 export class Pinning {
   constructor(work, page) {
@@ -39,7 +40,7 @@ export class Pinning {
     this.isBeginning = true;
     this.page.draw();
     await this.work.settled();
-    await this.step("begin");
+    await this.step("begin", this.work.part);
     this.isBeginning = false;
     this.page.draw();
   }
@@ -89,10 +90,11 @@ export function pin(work, page) {
       ${p.pins ? html`<p>One moment…</p>` : html`<section class="card"><p>Mark after mark in the plan's order, on this screen or on several: all show the same.</p>
         <p class="hint">Use only rustproof pins. Pins stand up from the floor: keep children, animals and bare feet away until the last one is out.</p>
         ${work.answer?.plan ? html`<p>${work.answer.plan.pins} pins, ${work.answer.plan.mats} mats.</p>` : html`<p class="hint">There is no plan to pin by until the problems are mended.</p>`}
+        ${whichPlan(work)}
         <p>${begins(false)}</p></section>`}`;
   }
   return html`<h1 tabindex="-1">Pin</h1>
-    ${p.changedSince ? html`<section class="card warn"><p>The project was changed after this pinning began. You go on by the plan as it was then.</p><p>${begins(true)}</p></section>` : nothing}
+    ${p.changedSince ? html`<section class="card warn"><p>The project was changed after this pinning began. You go on by the plan as it was then.</p>${whichPlan(work)}<p>${begins(true)}</p></section>` : nothing}
     ${p.pins.takingOut ? takingOut(p) : setting(p)}`;
 }
 

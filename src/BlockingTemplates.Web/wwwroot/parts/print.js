@@ -14,9 +14,12 @@ const about = {
   "plot.pdf": "the whole guide on one page, for a print shop or a projector",
   "pins.csv": "the pin table for a spreadsheet",
   "plan.json": "the whole plan as data",
+  "sizes.csv": "the sizes side by side, for a spreadsheet",
+  "sizes.pdf": "the sizes side by side",
 };
 
-const wordsOf = name => about[name] ?? (name.startsWith("guide-") ? "the full-size guide to print and tape" : "");
+const last = name => name.split("/").pop();
+const wordsOf = name => about[last(name)] ?? (last(name).startsWith("guide-") ? "the full-size guide to print and tape" : "");
 
 export function print(work, page) {
   const plan = work.answer?.plan;
@@ -49,14 +52,14 @@ export function print(work, page) {
         <p class="hint">${plan.guides.map(g => `${g.paper}: ${g.sheets + g.joining} sheets`).join("; ")}, with cover, taping map, pin table and edge strips before them. Print at actual size from a PDF viewer; this page itself is not a guide.</p>
         <fieldset><legend>The packet holds</legend><ul class="files">${[...plan.files, "project"].map(name => html`<li>
           <label class="tick"><input type="checkbox" .checked=${!left.has(name)} @change=${e => { if (e.target.checked) left.delete(name); else left.add(name); page.draw(); }}> ${name === "project" ? html`<b>project file</b> to work on later` : html`<b>${name}</b> ${wordsOf(name)}`}</label>
-          ${name === "project" ? html`<a href="/api/copies/${work.id}/text" download>Download</a>` : html`<a href=${fileAddress(work, name)} download=${name}>Download<span class="unseen"> ${name}</span></a>`}</li>`)}</ul></fieldset>
+          ${name === "project" ? html`<a href="/api/copies/${work.id}/text" download>Download</a>` : html`<a href=${fileAddress(work, name)} download=${last(name)}>Download<span class="unseen"> ${name}</span></a>`}</li>`)}</ul></fieldset>
         <p><a class="main button" id="packet" href=${packetAddress(work, plan)} download>Download the packet (zip)</a></p>`
       : html`<p class="hint">There is nothing to print until the problems are mended.</p>`}
     </section>
     ${plan ? html`<section class="card"><h2>Cautions</h2><ul>${plan.cautions.map(c => html`<li>${c}</li>`)}</ul></section>` : nothing}`;
 }
 
-const fileAddress = (work, name) => `/api/copies/${work.id}/files/${encodeURIComponent(name)}?version=${work.answer.version}`;
+const fileAddress = (work, name) => `/api/copies/${work.id}/files/${name.split("/").map(encodeURIComponent).join("/")}?version=${work.answer.version}`;
 
 function packetAddress(work, plan) {
   const names = [...plan.files, "project"].filter(n => !left.has(n));

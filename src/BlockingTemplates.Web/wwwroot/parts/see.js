@@ -3,7 +3,7 @@ import { html, nothing } from "/vendor/lit-html/lit-html.js";
 import { notes, problems } from "/fields.js";
 import { show, switchLayers, Viewport } from "/pictures.js";
 
-const off = new Set(JSON.parse(localStorage.getItem("blocking-templates:layers-off") ?? "null") ?? ["sheets", "stretch"]);
+const off = new Set(JSON.parse(localStorage.getItem("blocking-templates:layers-off") ?? "null") ?? ["sheets", "stretch", "predicted edge"]);
 const words = { "outline and marks": "outline and marks", arrows: "pulls" };
 
 export function counts(plan) {
@@ -23,12 +23,20 @@ export function clothWords(work) {
   return html`<p class="hint cloth"><label>The cloth is being computed; pins and counts may still change. ${work.progress?.words ?? ""} <progress max="1" .value=${work.progress?.part ?? 0}></progress></label></p>`;
 }
 
+// Several sizes, or a pair: which of them is shown.
+export function whichPlan(work) {
+  if (work.plans.length < 2) return nothing;
+  return html`<div class="field"><label for="which">Shown</label><select id="which" @change=${e => { work.choose(Number(e.target.value)); work.changed(); }}>
+    ${work.plans.map((p, i) => html`<option value=${i} ?selected=${i === work.part}>${p.part}</option>`)}</select></div>`;
+}
+
 export function see(work, page) {
   const plan = work.answer?.plan;
   if (!plan) return html`<h1 tabindex="-1">See</h1>${problems(work)}<p class="hint">The drawing comes as soon as the problems are mended.</p>`;
   return html`<h1 tabindex="-1">See</h1>
     <div class="see">
       <div class="see-drawing">
+        ${whichPlan(work)}
         <fieldset class="layers"><legend>Show</legend>${plan.layers.map(name => html`<label><input type="checkbox" .checked=${!off.has(name)} @change=${e => toggle(name, e.target.checked, page)}> ${words[name] ?? name}</label>`)}</fieldset>
         <div class="view" id="view" tabindex="0" role="application" aria-label="Drawing of the piece on its mats. Plus and minus magnify, arrow keys move, 0 shows all.">
           <div class="paper" data-picture="view"></div>

@@ -67,6 +67,9 @@ public class ClothPlanTests
         Assert.Equal("left tip", asked.Pins.Anchor.Name);
         Assert.Equal("left tip", asked.Cloth!.Anchors[0].Anchor);
         Assert.Equal(4, asked.Cloth.Anchors.Count);
+        var (none, _) = Planned(p => p with { Pins = p.Pins with { Anchor = PinSettings.NoAnchor } });
+        Assert.Equal(PinSettings.NoAnchor, none.Pins.Anchor.Name);
+        Assert.DoesNotContain(none.Cloth!.Anchors, t => t.IsTaken);
     }
 
     [Fact]
