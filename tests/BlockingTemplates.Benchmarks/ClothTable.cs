@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using BlockingTemplates.Drawing.Guides;
 using BlockingTemplates.Engine;
-using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 
 namespace BlockingTemplates.Benchmarks;
