@@ -1,4 +1,3 @@
-using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Sheets;
