@@ -51,6 +51,6 @@ internal sealed record ProjectText(string Name, byte[] Bytes, long Length, strin
             return reader.Read(Bytes);
         var findings = new Findings();
         findings.Problem(tooLong.Path, tooLong.What, tooLong.Do);
-        return reader.Read([]) with { Project = null, Findings = findings };
+        return new(null, findings, reader.Read([]).Lines);
     }
 }

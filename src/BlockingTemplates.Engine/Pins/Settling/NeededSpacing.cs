@@ -18,7 +18,7 @@ internal static class NeededSpacing
     internal static SpacingProfile Of(SettledPins settled, SpacingLimits limits, double aim)
     {
         var plan = settled.Plan;
-        double[] needed = [.. settled.Gaps.Select(g => Needed(g, StitchMm(plan, g), limits, aim))];
+        double[] needed = [.. settled.Gaps.Select(g => Needed(g, StitchMm(plan, g.Edge), limits, aim))];
         return Profile(plan, settled.Gaps, Mirrored(plan, settled.Gaps, needed));
     }
 
@@ -39,9 +39,9 @@ internal static class NeededSpacing
         return new(plan.Pinned, knots.OrderBy(k => k.Arc));
     }
 
-    /// <summary>Width of a stitch on the pinned edge of a gap, in millimetres.</summary>
-    internal static double StitchMm(PinPlan plan, MarkGap gap) =>
-        plan.Edges[gap.Edge].StitchMm ?? PinnedCloth.StitchUnsaid.Millimetres * (1 + (plan.Edges[gap.Edge].Stretch ?? 0));
+    /// <summary>Width of a stitch on the pinned edge, in millimetres.</summary>
+    internal static double StitchMm(PinPlan plan, int edge) =>
+        plan.Edges[edge].StitchMm ?? PinnedCloth.StitchUnsaid.Millimetres * (1 + (plan.Edges[edge].Stretch ?? 0));
 
     /// <summary>For each gap the lesser of its own value and that of the gap that mirrors it.</summary>
     internal static double[] Mirrored(PinPlan plan, IReadOnlyList<MarkGap> gaps, double[] values)
