@@ -95,14 +95,14 @@ export function problems(work) {
   const found = work.answer?.problems ?? [];
   return html`<section class="findings problems" aria-labelledby="problems-head" ?hidden=${found.length === 0}>
     <h2 id="problems-head"><span role="status">${found.length === 1 ? "1 problem" : `${found.length} problems`} to mend before a plan can be made</span></h2>
-    <ul>${found.map(p => html`<li><button type="button" class="link" data-goes=${p.path} @click=${() => go(p)}>${place(p)}</button> ${p.what} ${p.do}</li>`)}</ul></section>`;
+    <ul tabindex="0">${found.map(p => html`<li><button type="button" class="link" data-goes=${p.path} @click=${() => go(p)}>${place(p)}</button> ${p.what} ${p.do}</li>`)}</ul></section>`;
 }
 
 export function notes(work) {
   const found = work.answer?.notes ?? [];
   return html`<section class="findings notes" aria-labelledby="notes-head" ?hidden=${found.length === 0}>
     <h2 id="notes-head">${found.length === 1 ? "1 note" : `${found.length} notes`}</h2>
-    <ul>${found.map(n => html`<li><strong>${place(n)}</strong> ${n.what} ${n.do}</li>`)}</ul></section>`;
+    <ul tabindex="0">${found.map(n => html`<li><strong>${place(n)}</strong> ${n.what} ${n.do}</li>`)}</ul></section>`;
 }
 
 // A place in words: piece.unblocked.sides.top is "Unblocked, sides, top".
