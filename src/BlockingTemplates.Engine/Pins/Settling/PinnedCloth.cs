@@ -132,7 +132,10 @@ public sealed class PinnedCloth : IDisposable
         }
 
         var wires = plan.Wires.Select(w => new EdgeWire(
-            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve) { Match = plan.Edges[w.Edge].Match });
+            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve)
+        {
+            Match = plan.Edges[w.Edge].Match,
+        });
         return new(held.Support with { Pins = pins, Wires = [.. wires] }, markOf);
     }
 
