@@ -50,8 +50,12 @@ internal static class ClothNotes
         var between = $"between marks {worst.From} and {worst.To}";
         if (pins.Edges[hold.Edge].Treatment.HeldBy == Pieces.Holding.Wire)
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The wire of the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Use a stiffer wire, or set a pin more there.");
+        else if (pins.Edges[hold.Edge].Treatment.HasSetPlaces)
+            findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The {edge} lies {findings.Say(dips)} off its line {between}, where its marks stand as you set them; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Pin its valleys too, ask for closer marks, or accept the dip.");
         else if (settings.Spacing is { } spacing)
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"With your spacing of {findings.Say(spacing.Millimetres)} the {edge} lies {findings.Say(dips)} off its line {between}; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Leave \"pins.spacing\" out to let the cloth decide, or lay a wire or comb pins there.");
+        else if (worst.WidthMm >= 2 * settings.MinSpacing.Millimetres)
+            findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The {edge} lies {findings.Say(dips)} off its line {between}, where a mark moved by a stitch or no better place was found; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Set one more pin in that gap.");
         else
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The {edge} lies {findings.Say(dips)} off its line {between}, where pins stand as close as \"pins.minSpacing\" allows; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Lay a wire or comb pins there, stretch the piece less, work more rows, or allow closer pins.");
     }

@@ -20,7 +20,7 @@ public sealed record EdgeHold(int Edge, MarkGap? Worst, bool IsKept, IReadOnlyLi
         return gaps.Count == 0 ? null : new EdgeHold(
             e,
             sure.Count == 0 ? null : sure.MaxBy(g => Math.Abs(g.ScallopMm)),
-            sure.TrueForAll(limits.Keeps),
+            sure.TrueForAll(g => limits.Keeps(g with { IsSet = false })),
             [.. gaps.Where(g => g.Determined == false)],
             gaps.Min(g => g.WidthMm),
             gaps.Max(g => g.WidthMm))
