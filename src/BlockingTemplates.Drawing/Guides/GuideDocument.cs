@@ -5,7 +5,7 @@ using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 
-/// <summary>The whole guide on one paper: printer check, cover, maps, table, how the cloth lies, strips, sheets.</summary>
+/// <summary>The whole guide on one paper: printer check, cover, maps, what to lay out, table, how the cloth lies, strips, sheets.</summary>
 public static class GuideDocument
 {
     /// <summary>The document of one of a plan's guides.</summary>
@@ -21,7 +21,6 @@ public static class GuideDocument
             .. CoverPages.Draw(plan, guide, reading),
             .. TapingMap.Draw(plan, guide, reading),
             .. MatMap.Draw(plan, reading),
-            .. HoldPages.Draw(plan, reading),
             .. PinTable.Draw(plan, guide, reading),
             .. ClothPages.Draw(plan, reading),
             .. EdgeStrips.Draw(plan, guide, reading),

@@ -7,7 +7,7 @@ using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 
-/// <summary>Which mats are joined where, how the outline lies on them, and which seams to tape.</summary>
+/// <summary>Which mats are joined where, how the outline lies on them, which seams to tape, and what to lay out to hold the edges.</summary>
 internal static class MatMap
 {
     private const double MostPictureMm = 130;
@@ -48,6 +48,7 @@ internal static class MatMap
             flow.Point($"A pull crosses these seams near a pin and may open them; tape them underneath: {string.Join(", ", mats.CrossedSeams.Select(s => $"{s.First} to {s.Second}"))}.");
         if (near.Count == 0 && mats.CrossedSeams.Count == 0)
             flow.Point("None.");
+        HoldingLists.Draw(plan, flow);
         return flow.Finish();
     }
 

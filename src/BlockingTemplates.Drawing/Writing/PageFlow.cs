@@ -113,6 +113,9 @@ public sealed class PageFlow
         return _pages;
     }
 
+    /// <summary>Starts a new page where a height is not left on this one.</summary>
+    public void Keep(double heightMm) => Need(heightMm);
+
     private void Need(double heightMm)
     {
         if (_y - heightMm < Column.Lower - 1e-9)

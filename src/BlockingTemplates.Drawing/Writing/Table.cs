@@ -10,6 +10,11 @@ internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 5
     private const double TextMm = 3.6;
     private const double PadMm = 1.6;
     private const double BoxMm = 3.6;
+    private const double HeadLineMm = 4.4;
+
+    /// <summary>A table of no more rows stands whole on one page; a longer one begins with as many.</summary>
+    private const int KeptTogether = 8;
+
     private static readonly Stroke Rule = new(0.12, 0.5);
     private static readonly Stroke Line = new(0.3);
 
@@ -28,6 +33,7 @@ internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 5
         var widths = Widths(rows, flow.Column.Width);
         var headLines = columns.Max(c => c.Head.Split('\n').Length);
         var isFirst = true;
+        flow.Keep(KeptMm(rows.Count));
         foreach (var row in rows)
         {
             if (isFirst || flow.Left < rowMm)
@@ -53,16 +59,20 @@ internal sealed class Table(IReadOnlyList<TableColumn> columns, double rowMm = 5
         }
     }
 
+    /// <summary>Height of what stands together on one page of a table of so many rows, in millimetres.</summary>
+    public double KeptMm(int rows) => HeadMm(columns.Max(c => c.Head.Split('\n').Length)) + (Math.Min(rows, KeptTogether) * rowMm);
+
+    private static double HeadMm(int lines) => (lines * HeadLineMm) + 1.5;
+
     private void Head(PageFlow flow, double[] widths, int lines)
     {
-        const double pitch = 4.4;
-        var box = flow.Take((lines * pitch) + 1.5);
+        var box = flow.Take(HeadMm(lines));
         var x = box.Left;
         for (var i = 0; i < columns.Count; i++)
         {
             var words = columns[i].Head.Split('\n');
             for (var k = 0; k < words.Length; k++)
-                flow.Draw(Cell(words[k], columns[i], x, widths[i], box.Lower + 1.6 + (pitch * (words.Length - 1 - k)), FontWeight.Bold));
+                flow.Draw(Cell(words[k], columns[i], x, widths[i], box.Lower + 1.6 + (HeadLineMm * (words.Length - 1 - k)), FontWeight.Bold));
             x += widths[i];
         }
 

@@ -137,7 +137,7 @@ public class GuideRulerTests
         Assert.Equal("true", PdfFacts.Preference(document, "PickTrayByPDFSize"));
         Assert.Subset(PdfFacts.Layers(document).ToHashSet(), new HashSet<string>(["arrows", "lay line", "mats", "numbers", "outline and marks"]));
         Assert.True(document.TryGetBookmarks(out var bookmarks));
-        Assert.Equal(["Printer check", "Cover", "Taping map", "Mat map", "Holding the edges", "Pin table", "Edge strips", "Sheets"], bookmarks.Roots.Select(b => b.Title));
+        Assert.Equal(["Printer check", "Cover", "Taping map", "Mat map", "Pin table", "Edge strips", "Sheets"], bookmarks.Roots.Select(b => b.Title));
         var labels = PdfFacts.Labels(document);
         Assert.Equal(labels.Count, labels.Distinct().Count());
         Assert.Equal(Planned.Example(Planned.Triangle).Guides[0].Layout.Sheets.Select(s => s.Name), labels.Where(l => char.IsAsciiDigit(l[0])));

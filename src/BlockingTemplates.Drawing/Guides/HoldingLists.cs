@@ -6,19 +6,20 @@ using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Wires;
-using BlockingTemplates.Engine.Sheets;
 
 namespace BlockingTemplates.Drawing.Guides;
 
 /// <summary>What is laid out, where wires and combs go, and the ways of holding each edge side by side.</summary>
-internal static class HoldPages
+internal static class HoldingLists
 {
-    public static IReadOnlyList<Page> Draw(Plan plan, Paper reading)
+    private const double HeadingAndWordsMm = 25;
+
+    /// <summary>Goes on where the flow stands: where all is pinned, that is a few lines.</summary>
+    public static void Draw(Plan plan, PageFlow flow)
     {
-        var flow = new PageFlow(reading.Short.Millimetres, reading.Long.Millimetres, "holding", "Holding the edges");
         var units = plan.Project.Units;
         string Say(double mm) => LengthWords.Of(Length.FromMillimetres(mm), units);
-        flow.Paragraph("Holding the edges", TextStyle.Title);
+        flow.Heading("Holding the edges");
         flow.Paragraph($"Lay these out before you begin. One spare for {Supplies.OneSpareFor} begun; pins that hold a wire are counted among the pins.", TextStyle.Body);
         flow.Gap(2);
         string Number(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "";
@@ -27,7 +28,6 @@ internal static class HoldPages
         Wires(plan, flow, Say);
         Combs(plan, flow, Say);
         Advice(plan, flow, Say);
-        return flow.Finish();
     }
 
     private static void Wires(Plan plan, PageFlow flow, Func<double, string> say)
@@ -64,11 +64,13 @@ internal static class HoldPages
     {
         if (plan.Advice.Count == 0)
             return;
+        Table table = new([new("Edge", TextAlign.Left), new("By pins"), new("By combs"), new("By wires"), new("Planned", TextAlign.Left), new("Suggested", TextAlign.Left)]);
+        flow.Keep(HeadingAndWordsMm + table.KeptMm(plan.Advice.Count));
         flow.Heading("Ways to hold each edge");
         flow.Paragraph($"Each edge by itself, for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
         flow.Gap(1);
         string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
-        new Table([new("Edge", TextAlign.Left), new("By pins"), new("By combs"), new("By wires"), new("Planned", TextAlign.Left), new("Suggested", TextAlign.Left)]).Draw(flow, [.. plan.Advice.Select(a =>
+        table.Draw(flow, [.. plan.Advice.Select(a =>
         {
             var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
             var edge = plan.Pins.Edges[a.Edge];
