@@ -118,7 +118,7 @@ public static class ClothPages
 
     private static void Tables(Plan plan, ClothPlan cloth, PageFlow flow)
     {
-        HoldTable.Draw(plan, cloth, flow);
+        StraightnessTable.Draw(plan, cloth, flow);
         AnchorTable.Draw(plan, cloth, flow);
     }
 

@@ -51,7 +51,7 @@ public class ClothCasesTests
     {
         var cloth = Demo.Cloth!;
         var worst = cloth.Edges[1]!.Worst!.Value with { ScallopMm = 12.4 };
-        EdgeHold?[] edges = [cloth.Edges[0], cloth.Edges[1]! with { Worst = worst, IsKept = false }, cloth.Edges[2]];
+        EdgeStraightness?[] edges = [cloth.Edges[0], cloth.Edges[1]! with { Worst = worst, IsKept = false }, cloth.Edges[2]];
         var plan = Demo with { Cloth = cloth with { Edges = edges } };
         var pages = GuideDocument.Draw(plan, plan.Guides[0]).Pages;
         Assert.Contains(FormattableString.Invariant($"NOT kept, 1.2 cm at marks {worst.From}-{worst.To}"), Words(pages, "cover"), StringComparison.Ordinal);

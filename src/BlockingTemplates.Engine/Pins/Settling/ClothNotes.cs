@@ -43,7 +43,7 @@ internal static class ClothNotes
             findings.Note("cloth", "The time for computing was up: what is told of the cloth is the best found so far.", "Allow more time with \"timeLimit\" for fewer pins or the missing figures.");
     }
 
-    private static void NotKept(EdgeHold hold, MarkGap worst, PinPlan pins, PinSettings settings, Findings findings)
+    private static void NotKept(EdgeStraightness hold, MarkGap worst, PinPlan pins, PinSettings settings, Findings findings)
     {
         var edge = PlaceWords.EdgeWords(pins.Edges[hold.Edge].Name);
         var dips = Math.Abs(worst.ScallopMm);
@@ -60,7 +60,7 @@ internal static class ClothNotes
             findings.Note($"edge {pins.Edges[hold.Edge].Name}", $"The {edge} lies {findings.Say(dips)} off its line {between}, where pins stand as close as \"pins.minSpacing\" allows; {findings.Say(settings.Scallop.Millimetres)} were asked for.", "Lay a wire or comb pins there, stretch the piece less, work more rows, or allow closer pins.");
     }
 
-    private static void SlackEdge(EdgeHold hold, PinPlan pins, Findings findings)
+    private static void SlackEdge(EdgeStraightness hold, PinPlan pins, Findings findings)
     {
         var edge = PlaceWords.EdgeWords(pins.Edges[hold.Edge].Name);
         var named = string.Join(", ", hold.Slack.Take(MostNamed).Select(g => $"{g.From} and {g.To}"));

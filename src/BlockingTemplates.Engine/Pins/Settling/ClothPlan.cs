@@ -34,7 +34,7 @@ public sealed record ClothPlan
     public required IReadOnlyList<MarkGap> Gaps { get; init; }
 
     /// <summary>How straight each edge lies, in the order of the edges; null for an edge without a gap of its own.</summary>
-    public required IReadOnlyList<EdgeHold?> Edges { get; init; }
+    public required IReadOnlyList<EdgeStraightness?> Edges { get; init; }
 
     /// <summary>Load of each pin once all are set, in the order of the marks' numbers, as a share of the largest; 0 to 1.</summary>
     public required IReadOnlyList<double> LoadShares { get; init; }

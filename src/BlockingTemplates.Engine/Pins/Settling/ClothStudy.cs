@@ -128,7 +128,7 @@ public sealed class ClothStudy : IDisposable
             DecidedSpacing = _settings.Spacing is null,
             IsBestSoFar = _computation.IsTimeUp,
             Gaps = settled.Gaps,
-            Edges = EdgeHold.Of(settled, _limits),
+            Edges = EdgeStraightness.Of(settled, _limits),
             LoadShares = [.. loads.Select(l => most > 0 ? l / most : 0)],
             LargestLoadNewtons = _material.NewtonsPerMetre is var (low, likely, high) ? new Spread(low * most / 1000, likely * most / 1000, high * most / 1000) : null,
             InTurn = turns,

@@ -8,7 +8,7 @@ using BlockingTemplates.Engine.Pins.Settling;
 namespace BlockingTemplates.Drawing.Cloths;
 
 /// <summary>How straight every edge lies: worst gap, its place, kept or not, slack gaps named.</summary>
-internal static class HoldTable
+internal static class StraightnessTable
 {
     private const int MostNamed = 12;
 
