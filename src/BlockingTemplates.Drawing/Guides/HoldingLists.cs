@@ -3,7 +3,6 @@ using BlockingTemplates.Drawing.Pages;
 using BlockingTemplates.Drawing.Writing;
 using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
-using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Wires;
 
@@ -37,15 +36,8 @@ internal static class HoldingLists
         flow.Heading("Wires");
         flow.Paragraph($"Run each wire through {Every(plan.Project.Pins.Wires.Every)} of its edge before the piece is laid down, its ends {say(WireSettings.StandsOut.Millimetres)} beyond the corners. Set the pins of its marks on the inner side of the wire. Corners have pins of their own, where two wires meet too. Wire ends are sharp: mind eyes and hands, and cap or bend them.", TextStyle.Body);
         flow.Gap(1);
-        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(flow, [.. plan.Pins.Wires.Select(w =>
-        {
-            var edge = plan.Pins.Edges[w.Edge];
-            return (IReadOnlyList<string>)
-            [
-                w.Number.ToString(CultureInfo.InvariantCulture), edge.Name, say(w.LengthMm), Place(w.FromMm, w.FromCount, edge, say), Place(w.ToMm, w.ToCount, edge, say),
-                w.Picked is { } picked ? string.Create(CultureInfo.InvariantCulture, $"{picked} {Of(edge.Treatment.Of, picked)}") : "", say(Math.Abs(w.SagMm.Most)),
-            ];
-        })]);
+        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(
+            flow, [.. WireWords.Of(plan).Select(w => (IReadOnlyList<string>)[w.Number, w.Edge, w.Length, w.From, w.To, w.Through, w.MaySag])]);
         flow.Gap(1);
         flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
     }
@@ -69,37 +61,13 @@ internal static class HoldingLists
         flow.Heading("Ways to hold each edge");
         flow.Paragraph($"Each edge by itself, for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
         flow.Gap(1);
-        string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
-        table.Draw(flow, [.. plan.Advice.Select(a =>
-        {
-            var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
-            var edge = plan.Pins.Edges[a.Edge];
-            var comb = combs.Combs == 0 ? "none fits" : Missing(combs.IsOwned, combs.Pins == 0 ? $"{Number(combs.Combs)} combs" : $"{Number(combs.Combs)} combs, {Number(combs.Pins)} pins");
-            var wire = !wires.Serves ? "none serves" : Missing(wires.IsOwned, $"{Lengths(wires, say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Number(wires.Pins)} pins");
-            return (IReadOnlyList<string>)[edge.Name, Missing(pins.IsOwned, Number(pins.Pins)), comb, wire, HoldWords.Way(edge.Treatment.Hold), HoldWords.Way(a.Suggested)];
-        })]);
+        table.Draw(flow, [.. AdviceWords.Of(plan).Select(a => (IReadOnlyList<string>)[a.Edge, a.Pins, a.Combs, a.Wires, a.Planned, a.Suggested])]);
         flow.Gap(1);
         if (plan.Advice.SelectMany(a => a.Ways).Any(w => w.IsOwned == false))
-            flow.Paragraph("*: more than you own.", TextStyle.Small);
+            flow.Paragraph(AdviceWords.Star, TextStyle.Small);
         foreach (var advice in plan.Advice)
             flow.Point(advice.Why, TextStyle.Small);
     }
 
-    private static string Missing(bool? isOwned, string words) => isOwned == false ? words + " *" : words;
-
-    private static string Lengths(EdgeWay wires, Func<double, string> say) => string.Join(" + ", wires.Wires.GroupBy(w => w.LengthMm).Select(g =>
-        g.Count() == 1 ? say(g.Key) : string.Create(CultureInfo.InvariantCulture, $"{g.Count()} x {say(g.Key)}")));
-
     private static string Every(int every) => every == 1 ? "every stitch or row" : string.Create(CultureInfo.InvariantCulture, $"every {every}. stitch or row");
-
-    private static string Of(CountedIn of, int count) => (of, count) switch
-    {
-        (CountedIn.Rows, 1) => "row",
-        (CountedIn.Rows, _) => "rows",
-        (_, 1) => "st",
-        _ => "sts",
-    };
-
-    private static string Place(double mm, double? count, EdgePlan edge, Func<double, string> say) =>
-        count is { } at ? string.Create(CultureInfo.InvariantCulture, $"{say(mm)} ({(edge.Treatment.Of == CountedIn.Rows ? "row" : "st")} {at:0.#})") : say(mm);
 }

@@ -44,7 +44,7 @@ export function print(work, page) {
     </section>
     <section class="card"><h2>Printer check</h2>
       <ol class="hint"><li>Print the guide's first page alone, at “actual size” or 100 %.</li><li>Measure its two bars: ${bars ? `${bars.shortBarMm} mm and ${bars.longBarMm} mm` : "150 mm and 240 mm"} if the printer is true.</li><li>If they are a little off, write here what they measure; the guide makes up for it. <code>149.5 mm</code> reads in any unit.</li></ol>
-      ${pair(work, "sheets.measured", ["Bar along the short side", "Bar along the long side"], unit)}
+      ${pair(work, "sheets.measured", ["Bar along the short side", "Bar along the long side"], { unit })}
     </section>
     <section class="card"><h2>Files</h2>
       ${clothWords(work)}
