@@ -1,10 +1,8 @@
 using System.Globalization;
 using BlockingTemplates.Engine.Fabrics;
-using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Settling;
-using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Tests.Projects;
 
 namespace BlockingTemplates.Engine.Tests.Pins.Settling;
@@ -52,18 +50,7 @@ public class WaysOfHoldingTests
 
     private static SettledPins Held(string example, Holding way)
     {
-        var project = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", example + ".jsonc"))).Project!;
-        WireForm stiff = new(WireKind.Stiff, Length.FromMillimetres(1.5)), flexible = new(WireKind.Flexible, Length.FromMillimetres(1.2));
-        var settings = project.Pins with
-        {
-            Owned = null,
-            Wires = project.Pins.Wires with { Owned = [new(Length.FromCentimetres(150), 9, stiff), new(Length.FromCentimetres(90), 9, stiff), new(Length.FromCentimetres(110), 9, flexible)] },
-        };
-        var request = new PieceRequest(project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
-        var piece = DampPiece.Of(PieceMaker.Make(request, new())!, new());
-        piece = piece with { Edges = [.. piece.Edges.Select(e => e with { Hold = way })] };
-        var placed = PinPlanner.Placed(piece, settings, new())!;
-        settings = settings with { Anchor = placed.Anchor.Name };
+        var (piece, settings, placed) = HeldExample.Of(example, way);
         var study = ClothStudy.Of(piece, settings, placed, Computation.Whole with { WithEnds = false }, new());
         Assert.NotNull(study);
         return study.Settled;
