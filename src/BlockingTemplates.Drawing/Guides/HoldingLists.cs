@@ -36,6 +36,7 @@ internal static class HoldingLists
             return;
         flow.Heading("Wires");
         flow.Paragraph($"Run each wire through {Every(plan.Project.Pins.Wires.Every)} of its edge before the piece is laid down, its ends {say(WireSettings.StandsOut.Millimetres)} beyond the corners. Set the pins of its marks on the inner side of the wire. Corners have pins of their own, where two wires meet too. Wire ends are sharp: mind eyes and hands, and cap or bend them.", TextStyle.Body);
+        flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
         flow.Gap(1);
         new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(flow, [.. plan.Pins.Wires.Select(w =>
         {
@@ -46,8 +47,6 @@ internal static class HoldingLists
                 w.Picked is { } picked ? string.Create(CultureInfo.InvariantCulture, $"{picked} {Of(edge.Treatment.Of, picked)}") : "", say(Math.Abs(w.SagMm.Most)),
             ];
         })]);
-        flow.Gap(1);
-        flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
     }
 
     private static void Combs(Plan plan, PageFlow flow, Func<double, string> say)
@@ -67,15 +66,15 @@ internal static class HoldingLists
         Table table = new([new("Edge", TextAlign.Left), new("By pins"), new("By combs"), new("By wires"), new("Planned", TextAlign.Left), new("Suggested", TextAlign.Left)]);
         flow.Keep(HeadingAndWordsMm + table.KeptMm(plan.Advice.Count));
         flow.Heading("Ways to hold each edge");
-        flow.Paragraph($"Each edge by itself, for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
+        flow.Paragraph($"Each edge by itself, {For(plan, say)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
         flow.Gap(1);
         string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
         table.Draw(flow, [.. plan.Advice.Select(a =>
         {
             var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
             var edge = plan.Pins.Edges[a.Edge];
-            var comb = combs.Combs == 0 ? "none fits" : Missing(combs.IsOwned, combs.Pins == 0 ? $"{Number(combs.Combs)} combs" : $"{Number(combs.Combs)} combs, {Number(combs.Pins)} pins");
-            var wire = !wires.Serves ? "none serves" : Missing(wires.IsOwned, $"{Lengths(wires, say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Number(wires.Pins)} pins");
+            var comb = combs.Combs == 0 ? "none fits" : Missing(combs.IsOwned, combs.Pins == 0 ? Combs(combs.Combs) : $"{Combs(combs.Combs)}, {Pins(combs.Pins)}");
+            var wire = !wires.Serves ? "none serves" : Missing(wires.IsOwned, $"{Lengths(wires, say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Pins(wires.Pins)}");
             return (IReadOnlyList<string>)[edge.Name, Missing(pins.IsOwned, Number(pins.Pins)), comb, wire, HoldWords.Way(edge.Treatment.Hold), HoldWords.Way(a.Suggested)];
         })]);
         flow.Gap(1);
@@ -84,6 +83,19 @@ internal static class HoldingLists
         foreach (var advice in plan.Advice)
             flow.Point(advice.Why, TextStyle.Small);
     }
+
+    /// <summary>What the ways are counted for: the scallop alone where the cloth decided the spacing of single pins.</summary>
+    private static string For(Plan plan, Func<double, string> say)
+    {
+        var scallop = $"for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}";
+        return plan.Cloth is { DecidedSpacing: true } ? scallop
+            : plan.Project.Pins.Spacing is { } given ? $"single pins and combs by your spacing of {say(given.Millimetres)}, wires {scallop}"
+            : $"single pins and combs by the usual spacing, since the cloth was not computed, wires {scallop}";
+    }
+
+    private static string Pins(int count) => count == 1 ? "1 pin" : string.Create(CultureInfo.InvariantCulture, $"{count} pins");
+
+    private static string Combs(int count) => count == 1 ? "1 comb" : string.Create(CultureInfo.InvariantCulture, $"{count} combs");
 
     private static string Missing(bool? isOwned, string words) => isOwned == false ? words + " *" : words;
 

@@ -144,10 +144,10 @@ public sealed class ClothStudy : IDisposable
         };
     }
 
-    /// <summary>The free edge from mark to mark of a gap.</summary>
+    /// <summary>The free edge of a gap, from the last stitch held before it to the first held after it.</summary>
     private List<Point> Between(PinPlan pins, IReadOnlyList<Point> rim, MarkGap gap)
     {
-        var (from, to) = (Arc(pins.Marks[gap.From - 1]), Arc(pins.Marks[gap.To - 1]));
+        var (from, to) = (Arc(gap.FromMm), Arc(gap.FromMm + gap.WidthMm));
         var length = _cloth.Mesh.RimLengthMm;
         var wide = to > from ? to - from : to - from + length;
         List<(double Along, Point At)> inside = [];
@@ -160,7 +160,15 @@ public sealed class ClothStudy : IDisposable
         }
 
         return [.. inside.OrderBy(p => p.Along).Select(p => p.At)];
-        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.RestFraction);
+
+        // Along the rim of the mesh, by the arc length along the pinned outline.
+        double Arc(double pinnedMm)
+        {
+            var (edge, left) = (0, pinnedMm % pins.Pinned.Length);
+            while (edge < pins.Edges.Count - 1 && left > pins.Edges[edge].PinnedMm)
+                left -= pins.Edges[edge++].PinnedMm;
+            return RimStitches.ArcOf(_cloth.Mesh, edge, pins.Edges[edge].Match.UnblockedAt(Math.Min(left / pins.Edges[edge].PinnedMm, 1)));
+        }
     }
 
     private (ClothEnd? Soft, ClothEnd? Stiff) Ends(SettledPins settled)
