@@ -56,7 +56,15 @@ internal static class HoldingLists
             return;
         var combs = plan.Project.Pins.Combs;
         flow.Heading("Combs");
-        flow.Paragraph($"{marks.Count} combs of {combs.Prongs} prongs, {say(combs.Length.Millimetres)} from the first prong to the last. The number of a comb's mark belongs to its middle: set the middle of the comb there and lay its bar along the drawn one.", TextStyle.Body);
+        flow.Paragraph($"{marks.Count} combs of {combs.Prongs} prongs, {say(combs.Length.Millimetres)} from the first prong to the last. The number of a comb's mark belongs to its middle: set the middle of the comb there and lay its bar along the drawn one.{StandFor(plan)}", TextStyle.Body);
+    }
+
+    /// <summary>How many single pins the combs stand for, where that was counted.</summary>
+    private static string StandFor(Plan plan)
+    {
+        var combed = plan.Advice.Where(a => plan.Pins.Edges[a.Edge].Treatment.HeldBy == Holding.Comb).ToList();
+        var pins = combed.Sum(a => a.Ways[0].Pins - a.Ways[1].Pins);
+        return pins > 0 ? string.Create(CultureInfo.InvariantCulture, $" They stand for {pins} single pins.") : "";
     }
 
     private static void Advice(Plan plan, PageFlow flow, Func<double, string> say)

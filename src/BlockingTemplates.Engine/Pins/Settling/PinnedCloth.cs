@@ -215,8 +215,8 @@ public sealed class PinnedCloth : IDisposable
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
             width = width > 0 ? width : width + starts[^1];
-            // A wire sags smoothly, so that the mesh reads it as it is; what the cloth dips between the stitches on it comes to that.
-            var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge);
+            // A wire that is not limp sags smoothly, so that the mesh reads it as it is; what the cloth dips between the stitches on it comes to that.
+            var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge && !w.IsLimp);
             var scallop = wired is not null ? g.ScallopMm + (Math.Sign(g.ScallopMm) * wired.DipBetweenStitchesMm) : _isCorrected ? g.ScallopMm / PartRead(width, NeededSpacing.StitchMm(plan, g.Edge)) : g.ScallopMm;
             return new MarkGap(
                 ring[held.MarkOf[g.FromPin]].Number, ring[held.MarkOf[g.ToPin]].Number, Arc(g.FromPin), width, scallop, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)
