@@ -1,6 +1,6 @@
 using BlockingTemplates.Benchmarks;
 
-// --quick: one table of medians in under two minutes; --solve [RUNS]: the linear solve beside CHOLMOD; --cloth: the demo with its cloth, and how the cost grows; --every-shift: the slow counter on every shift of the demo (minutes); --bare: does nothing but say so, to be started cold; else BenchmarkDotNet's own arguments.
+// --quick: one table of medians in under two minutes; --solve [RUNS]: the linear solve beside CHOLMOD; --cloth: the demo with its cloth, and how the cost grows; --page [EDITS]: the page over loopback, and its memory over so many edits; --every-shift: the slow counter on every shift of the demo (minutes); --bare: does nothing but say so, to be started cold; else BenchmarkDotNet's own arguments.
 if (args is ["--bare"])
 {
     Console.WriteLine("bare");
@@ -19,5 +19,8 @@ if (args is ["--cloth"])
 
 if (args is ["--solve", ..])
     return SolveTable.Run(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9);
+
+if (args is ["--page", ..])
+    return await PageTable.RunAsync(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 3600);
 
 return args is ["--quick"] ? QuickTable.Run() : Switched.Run(args);

@@ -22,18 +22,18 @@ internal static class Projects
           "sheets": { "paper": "A4", "all": {{(all ? "true" : "false")}} } }
         """);
 
-    public static Plan Planned(string text)
-    {
-        var project = Read(text);
-        return Planner.Plan(project, NumberPicture.Style, new Findings(project.Units), Computation.GeometryOnly) ?? throw new InvalidOperationException("No plan.");
-    }
+    public static Plan Planned(string text) => Planned(text, Computation.GeometryOnly);
 
-    public static Project Demo()
+    public static Plan PlannedWithCloth(string text) => Planned(text, Computation.Whole);
+
+    public static string DemoText()
     {
         using var stream = typeof(Projects).Assembly.GetManifestResourceStream("lace-triangle.jsonc")!;
         using var reader = new StreamReader(stream);
-        return Read(reader.ReadToEnd());
+        return reader.ReadToEnd();
     }
+
+    public static Project Demo() => Read(DemoText());
 
     /// <summary>The pins of a project before mats are laid.</summary>
     public static PinPlan Pins(Project project)
@@ -42,6 +42,12 @@ internal static class Projects
         var request = new PieceRequest(
             project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
         return PinPlanner.Plan(PieceMaker.Make(request, findings)!, project.Pins, findings)!;
+    }
+
+    private static Plan Planned(string text, Computation computation)
+    {
+        var project = Read(text);
+        return Planner.Plan(project, NumberPicture.Style, new Findings(project.Units), computation) ?? throw new InvalidOperationException("No plan.");
     }
 
     private static Project Read(string text) =>

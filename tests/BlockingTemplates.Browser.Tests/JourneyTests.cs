@@ -36,7 +36,7 @@ public class JourneyTests(Chromium chromium)
 
         await screen.PartAsync("See");
         await Expect(page.Locator("#view svg")).ToBeVisibleAsync();
-        await Expect(page.GetByRole(AriaRole.Cell, new() { Name = said, Exact = true })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Cell, new() { Name = said, Exact = true }).First).ToBeVisibleAsync();
         await Expect(page.Locator(".counts")).ToContainTextAsync("Largest pull");
         await screen.PictureAsync($"see-{units}");
 

@@ -62,7 +62,7 @@ public class PinningTests(Chromium chromium)
         await page.Locator("#dry").ClickAsync();
         await Expect(page.Locator(".so-far")).ToContainTextAsync($"0 of {marks} pins out");
         await screen.PictureAsync("count-back");
-        await page.GetByRole(AriaRole.Button, new() { Name = "3", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Pin 3", Exact = true }).ClickAsync();
         await Expect(page.Locator(".so-far")).ToContainTextAsync($"1 of {marks} pins out");
         await page.Locator("h1").FocusAsync();
         for (var n = 2; n <= marks; n++)

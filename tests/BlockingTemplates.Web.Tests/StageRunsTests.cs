@@ -80,7 +80,8 @@ public class StageRunsTests
         await Task.WhenAll(older, newer);
         Assert.Equal((2, 0), Said(await newer));
         Assert.Equal((2, 0), Said(runs.Latest));
-        Assert.Equal(seen.Order(), seen);
+        lock (seen)
+            Assert.Equal(seen.Order(), seen);
         Assert.Null(await runs.StartAsync(Request(1)));
         Assert.Equal((2, 0), Said(runs.Latest));
     }

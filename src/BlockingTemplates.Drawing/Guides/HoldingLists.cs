@@ -27,7 +27,7 @@ internal static class HoldingLists
             flow, [.. plan.Supplies.Select(s => (IReadOnlyList<string>)[HoldWords.Name(s, units), Number(s.LayOut), Number(s.Spare), Number(s.Owned), Number(s.Buy)])]);
         Wires(plan, flow, Say);
         Combs(plan, flow, Say);
-        Advice(plan, flow, Say);
+        Advice(plan, flow);
     }
 
     private static void Wires(Plan plan, PageFlow flow, Func<double, string> say)
@@ -38,15 +38,8 @@ internal static class HoldingLists
         flow.Paragraph($"Run each wire through {Every(plan.Project.Pins.Wires.Every)} of its edge before the piece is laid down, its ends {say(WireSettings.StandsOut.Millimetres)} beyond the corners. Set the pins of its marks on the inner side of the wire. Corners have pins of their own, where two wires meet too. Wire ends are sharp: mind eyes and hands, and cap or bend them.", TextStyle.Body);
         flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
         flow.Gap(1);
-        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(flow, [.. plan.Pins.Wires.Select(w =>
-        {
-            var edge = plan.Pins.Edges[w.Edge];
-            return (IReadOnlyList<string>)
-            [
-                w.Number.ToString(CultureInfo.InvariantCulture), edge.Name, say(w.LengthMm), Place(w.FromMm, w.FromCount, edge, say), Place(w.ToMm, w.ToCount, edge, say),
-                w.Picked is { } picked ? string.Create(CultureInfo.InvariantCulture, $"{picked} {Of(edge.Treatment.Of, picked)}") : "", say(Math.Abs(w.SagMm.Most)),
-            ];
-        })]);
+        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(
+            flow, [.. WireWords.Of(plan).Select(w => (IReadOnlyList<string>)[w.Number, w.Edge, w.Length, w.From, w.To, w.Through, w.MaySag])]);
     }
 
     private static void Combs(Plan plan, PageFlow flow, Func<double, string> say)
@@ -67,59 +60,22 @@ internal static class HoldingLists
         return pins > 0 ? string.Create(CultureInfo.InvariantCulture, $" They stand for {pins} single pins.") : "";
     }
 
-    private static void Advice(Plan plan, PageFlow flow, Func<double, string> say)
+    private static void Advice(Plan plan, PageFlow flow)
     {
         if (plan.Advice.Count == 0)
             return;
         Table table = new([new("Edge", TextAlign.Left), new("By pins"), new("By combs"), new("By wires"), new("Planned", TextAlign.Left), new("Suggested", TextAlign.Left)]);
         flow.Keep(HeadingAndWordsMm + table.KeptMm(plan.Advice.Count));
         flow.Heading("Ways to hold each edge");
-        flow.Paragraph($"Each edge by itself, {For(plan, say)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
+        flow.Paragraph($"Each edge by itself, {AdviceWords.CountedFor(plan)}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools.", TextStyle.Body);
         flow.Gap(1);
-        string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
-        table.Draw(flow, [.. plan.Advice.Select(a =>
-        {
-            var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
-            var edge = plan.Pins.Edges[a.Edge];
-            var comb = combs.Combs == 0 ? "none fits" : Missing(combs.IsOwned, combs.Pins == 0 ? Combs(combs.Combs) : $"{Combs(combs.Combs)}, {Pins(combs.Pins)}");
-            var wire = !wires.Serves ? "none serves" : Missing(wires.IsOwned, $"{Lengths(wires, say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Pins(wires.Pins)}");
-            return (IReadOnlyList<string>)[edge.Name, Missing(pins.IsOwned, Number(pins.Pins)), comb, wire, HoldWords.Way(edge.Treatment.Hold), HoldWords.Way(a.Suggested)];
-        })]);
+        table.Draw(flow, [.. AdviceWords.Of(plan).Select(a => (IReadOnlyList<string>)[a.Edge, a.Pins, a.Combs, a.Wires, a.Planned, a.Suggested])]);
         flow.Gap(1);
         if (plan.Advice.SelectMany(a => a.Ways).Any(w => w.IsOwned == false))
-            flow.Paragraph("*: more than you own.", TextStyle.Small);
+            flow.Paragraph(AdviceWords.Star, TextStyle.Small);
         foreach (var advice in plan.Advice)
             flow.Point(advice.Why, TextStyle.Small);
     }
 
-    /// <summary>What the ways are counted for: the scallop alone where the cloth decided the spacing of single pins.</summary>
-    private static string For(Plan plan, Func<double, string> say)
-    {
-        var scallop = $"for a scallop of {say(plan.Project.Pins.Scallop.Millimetres)}";
-        return plan.Cloth is { DecidedSpacing: true } ? scallop
-            : plan.Project.Pins.Spacing is { } given ? $"single pins and combs by your spacing of {say(given.Millimetres)}, wires {scallop}"
-            : $"single pins and combs by the usual spacing, since the cloth was not computed, wires {scallop}";
-    }
-
-    private static string Pins(int count) => count == 1 ? "1 pin" : string.Create(CultureInfo.InvariantCulture, $"{count} pins");
-
-    private static string Combs(int count) => count == 1 ? "1 comb" : string.Create(CultureInfo.InvariantCulture, $"{count} combs");
-
-    private static string Missing(bool? isOwned, string words) => isOwned == false ? words + " *" : words;
-
-    private static string Lengths(EdgeWay wires, Func<double, string> say) => string.Join(" + ", wires.Wires.GroupBy(w => w.LengthMm).Select(g =>
-        g.Count() == 1 ? say(g.Key) : string.Create(CultureInfo.InvariantCulture, $"{g.Count()} x {say(g.Key)}")));
-
     private static string Every(int every) => every == 1 ? "every stitch or row" : string.Create(CultureInfo.InvariantCulture, $"every {every}. stitch or row");
-
-    private static string Of(CountedIn of, int count) => (of, count) switch
-    {
-        (CountedIn.Rows, 1) => "row",
-        (CountedIn.Rows, _) => "rows",
-        (_, 1) => "st",
-        _ => "sts",
-    };
-
-    private static string Place(double mm, double? count, EdgePlan edge, Func<double, string> say) =>
-        count is { } at ? string.Create(CultureInfo.InvariantCulture, $"{say(mm)} ({(edge.Treatment.Of == CountedIn.Rows ? "row" : "st")} {at:0.#})") : say(mm);
 }

@@ -2,4 +2,4 @@ namespace BlockingTemplates.Web.Answers;
 
 /// <summary>One pin: its place on the view (millimetres, y down) and its words.</summary>
 internal sealed record PinAnswer(
-    int Number, int Round, string Form, string Where, double X, double Y, PullAnswer? Pull, PullAnswer? InTurn, string Mat, string FromLeft, string FromLower);
+    int Number, string Kind, int Round, string Form, string Where, double X, double Y, PullAnswer? Pull, PullAnswer? InTurn, string Mat, string FromLeft, string FromLower);

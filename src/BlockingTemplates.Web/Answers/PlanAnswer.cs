@@ -1,3 +1,5 @@
+using BlockingTemplates.Drawing.Guides;
+
 namespace BlockingTemplates.Web.Answers;
 
 /// <summary>A plan as the page shows it.</summary>
@@ -16,6 +18,9 @@ internal sealed record PlanAnswer(
     bool HasCloth,
     IReadOnlyList<GuideAnswer> Guides,
     IReadOnlyList<EdgeAnswer> Edges,
+    IReadOnlyList<SupplyAnswer> Supplies,
+    IReadOnlyList<WireWords> Wires,
+    IReadOnlyList<AdviceAnswer> Advice,
     IReadOnlyList<PinAnswer> Marks,
     IReadOnlyList<string> Files,
     IReadOnlyList<string> Cautions);

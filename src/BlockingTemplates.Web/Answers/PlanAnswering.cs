@@ -7,6 +7,7 @@ using BlockingTemplates.Engine;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Projects.Sections;
 using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Sheets;
 using BlockingTemplates.Output.Packets;
@@ -41,6 +42,9 @@ internal static class PlanAnswering
             plan.Cloth is not null,
             [.. plan.Guides.Select(Guide)],
             [.. plan.Pins.Edges.Select((e, i) => Edge(e, plan.Pins.Marks.Count(m => m.Edge == i), Say))],
+            [.. plan.Supplies.Select(s => new SupplyAnswer(HoldWords.Kind(s.Kind), HoldWords.Name(s, units), s.LayOut, s.Spare, s.Owned, s.Buy))],
+            WireWords.Of(plan),
+            [.. AdviceWords.Of(plan).Zip(plan.Advice, (words, a) => new AdviceAnswer(words, Words.For(a.Suggested), plan.Pins.Edges[a.Edge].Treatment.Hold == a.Suggested))],
             [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, Say))],
             PartFiles.Names(parts),
             CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use));
@@ -67,6 +71,7 @@ internal static class PlanAnswering
         var at = view.Placing.On(mark.At);
         return new(
             mark.Number,
+            HoldWords.Kind(mark.Kind),
             mark.Round,
             MarkForms.Name(mark.Round, plan.Pins.Marks[^1].Round),
             Where(plan, mark),

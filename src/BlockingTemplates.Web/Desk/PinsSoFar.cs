@@ -8,25 +8,26 @@ namespace BlockingTemplates.Web.Desk;
 /// <param name="Out">Numbers of the pins taken out again.</param>
 /// <param name="TakingOut">Whether pins are being taken out.</param>
 /// <param name="Part">Which of the project's plans is pinned by, from 0.</param>
-internal sealed record PinsSoFar(long Change, int Marks, int At, IReadOnlyList<int> Set, IReadOnlyList<int> Out, bool TakingOut, int Part = 0)
+/// <param name="Wires">How many wires the plan has; they are in from the beginning, and are numbered on after the marks.</param>
+internal sealed record PinsSoFar(long Change, int Marks, int At, IReadOnlyList<int> Set, IReadOnlyList<int> Out, bool TakingOut, int Part = 0, int Wires = 0)
 {
     /// <summary>The beginning of a plan's pinning.</summary>
-    public static PinsSoFar Begin(int marks, int part, long change) => new(change, marks, 1, [], [], false, part);
+    public static PinsSoFar Begin(int marks, int wires, int part, long change) => new(change, marks, 1, [], [], false, part, wires);
 
     /// <summary>The state after a step, or null where there is no such step.</summary>
     /// <remarks>A step names its pin, so that the same step from two screens does no harm.</remarks>
     /// <param name="step">set, unset, go, out, in, dry (all is pinned and dries, pins come out next) or pin (back to pinning).</param>
-    /// <param name="number">The pin's number; not used by dry and pin.</param>
+    /// <param name="number">The pin's number, or for out and in a wire's after the marks; not used by dry and pin.</param>
     public PinsSoFar? After(string step, int number)
     {
-        if (step is not ("dry" or "pin") && (number < 1 || number > Marks))
+        if (step is not ("dry" or "pin") && (number < 1 || number > (step is "out" or "in" ? Marks + Wires : Marks)))
             return null;
         var next = step switch
         {
             "set" => this with { Set = With(Set, number), At = NextAfter(number, With(Set, number)) },
             "unset" => this with { Set = Without(Set, number), Out = Without(Out, number), At = number },
             "go" => this with { At = number },
-            "out" when Set.Contains(number) => this with { Out = With(Out, number) },
+            "out" when number > Marks || Set.Contains(number) => this with { Out = With(Out, number) },
             "in" => this with { Out = Without(Out, number) },
             "dry" => this with { TakingOut = true },
             "pin" => this with { TakingOut = false },

@@ -127,13 +127,13 @@ internal sealed class WorkingCopy : IDisposable
             : await _pinned.FinalAsync(new(0, text, Beside), cancellation).ConfigureAwait(false);
     }
 
-    /// <summary>Begins to pin by the text as it stands, with one of its plans of so many marks.</summary>
-    public PinsSoFar BeginPinning(int marks, int part)
+    /// <summary>Begins to pin by the text as it stands, with one of its plans of so many marks and wires.</summary>
+    public PinsSoFar BeginPinning(int marks, int wires, int part)
     {
         PinsSoFar begun;
         lock (_gate)
         {
-            begun = PinsSoFar.Begin(marks, part, (_pins?.Change ?? 0) + 1);
+            begun = PinsSoFar.Begin(marks, wires, part, (_pins?.Change ?? 0) + 1);
             (_pins, _pinnedText) = (begun, _text);
             _pinned.Forget();
             _files.Write(KeptFiles.PinnedText, _text);

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Projects;
@@ -43,7 +44,20 @@ internal sealed class CopyRoutes(WorkDesk desk)
     {
         var (text, version) = copy.Text;
         var card = copy.Card;
-        return new(copy.Id, card.Name, version, card.FilePath, card.SavedHash == KeptFiles.HashOf(text), card.Beside);
+        return new(copy.Id, card.Name, TitleOf(text), version, card.FilePath, card.SavedHash == KeptFiles.HashOf(text), card.Beside);
+    }
+
+    private static string TitleOf(byte[] text)
+    {
+        try
+        {
+            using var read = JsonDocument.Parse(text, new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip });
+            return read.RootElement.ValueKind == JsonValueKind.Object && read.RootElement.TryGetProperty("title", out var title) && title.ValueKind == JsonValueKind.String ? title.GetString()! : "";
+        }
+        catch (JsonException)
+        {
+            return "";
+        }
     }
 
     private async Task Add(HttpContext context)

@@ -44,11 +44,12 @@ internal sealed class PinRoutes(CopyRoutes copies)
                 return;
             }
 
-            copy.BeginPinning(answer.Parts[step.Number].Plan.Pins.Marks.Count, step.Number);
+            var pins = answer.Parts[step.Number].Plan.Pins;
+            copy.BeginPinning(pins.Marks.Count, pins.Wires.Count, step.Number);
             await Tell(context, copy).ConfigureAwait(false);
         }
-        else if (copy.Step(step.Step ?? "", step.Number) is { } pins)
-            await Reply.Json(context, new(pins, copy.ChangedSincePinning, null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+        else if (copy.Step(step.Step ?? "", step.Number) is { } next)
+            await Reply.Json(context, new(next, copy.ChangedSincePinning, null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
         else
             await Reply.Refuse(context, StatusCodes.Status400BadRequest, "There is no such step, or no such pin.").ConfigureAwait(false);
     }

@@ -100,7 +100,7 @@ async function go() {
     }
   }
   if (page.work && page.part === "pin") page.pinning.isAsked = page.pinning.plan !== null && !page.pinning.changedSince;
-  document.title = `${page.work ? `${parts[page.part]}: ${page.copy.name}` : "Projects"}: Blocking Templates`;
+  document.title = `${page.work ? `${parts[page.part]}: ${page.copy.title || page.copy.name}` : "Projects"}: Blocking Templates`;
   drawNow();
   focusHead();
 }

@@ -1,6 +1,6 @@
 // Fields of the project file. What was found of a place stands at its field; what stands in a field while it is typed in is left alone.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { node, put, steps, value, without } from "/project.js";
+import { node, put, steps, value, without, withoutEmpty } from "/project.js";
 import { choices } from "/schema.js";
 
 export const idOf = path => `f-${path.replace(/[^\w]+/g, "-")}`;
@@ -30,7 +30,7 @@ function taken(work, field, said) {
     const [whole, blank] = field.whole ?? [];
     if (whole && said.trim() === "") return put(text, whole, null);
     if (whole && !value(text, whole)) return put(put(text, whole, blank), path, said.trim());
-    if (said.trim() === "" && !field.keepsText) return field.isAsked && node(text, path) ? put(text, path, null) : without(text, path);
+    if (said.trim() === "" && !field.keepsText) return field.isAsked && node(text, path) ? put(text, path, null) : withoutEmpty(text, path, field.group);
     let next = put(text, path, field.isText ? said : said.trim(), field.isText);
     if (field.replaces && value(next, field.replaces) === null) next = without(next, field.replaces);
     return next;
@@ -48,8 +48,8 @@ export function field(work, f) {
     : f.isLong
       ? html`<textarea id=${id} data-path=${f.path} rows="3" aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}></textarea>`
       : html`<span class="with-unit"><input id=${id} data-path=${f.path} inputmode=${f.isCount ? "numeric" : nothing} autocomplete="off" spellcheck="false"
-          list=${f.list ?? nothing} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}>${f.unit ? html`<span class="unit">${f.unit}</span>` : nothing}</span>`;
-  return html`<div class="field ${found.length ? "wrong" : ""}" data-place=${f.place ?? nothing}>
+          list=${f.list ?? nothing} placeholder=${f.blankSays ?? nothing} aria-describedby=${described} aria-invalid=${found.length ? "true" : nothing} @input=${e => taken(work, f, e.target.value)}>${f.unit ? html`<span class="unit">${f.unit}</span>` : nothing}</span>`;
+  return html`<div class="field ${found.length ? "wrong" : ""} ${f.isWide ? "wide" : ""}" data-place=${f.place ?? nothing}>
     <label for=${id}>${f.letter ? html`<span class="letter" aria-hidden="true">${f.letter}</span> ` : nothing}${f.label}</label>${input}
     ${how ? html`<span class="how" id="${id}-how">${how}</span>` : nothing}
     ${found.length ? html`<span class="found" id="${id}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}
@@ -65,22 +65,22 @@ export function yesNo(work, path, label, how) {
 
 export const choice = (work, path, label, unsaid, how) => field(work, { path, label, how, unsaid, choices: choices(steps(path)) });
 
-// Two lengths in a list; one alone where the file may say so.
-export function pair(work, path, labels, unit, mayBeOne) {
+// Two values in a list, lengths unless they are text; one alone where the file may say so.
+export function pair(work, path, labels, { unit, mayBeOne, group, isText } = {}) {
   const both = value(work.text, path);
   const isOne = both !== undefined && both !== null && !Array.isArray(both);
   const found = problemsAt(work.answer, path);
+  const taken = said => (said.trim() === "" ? null : said.trim());
   const set = (index, said) => work.edit(text => {
     const now = value(text, path);
     if (Array.isArray(now)) {
-      const next = put(text, `${path}[${index}]`, said.trim() === "" ? null : said.trim());
-      const left = value(next, path);
-      return left.every(v => v === null) ? without(next, path) : next;
+      const next = put(text, `${path}[${index}]`, taken(said), isText);
+      return value(next, path).every(v => v === null) ? withoutEmpty(next, path, group) : next;
     }
     if (mayBeOne && index === 0) return said.trim() === "" ? without(text, path) : put(text, path, said.trim());
     const made = put(text, path, [null, null]);
     const kept = shown(text, path);
-    return put(kept ? put(made, `${path}[0]`, kept) : made, `${path}[${index}]`, said.trim() === "" ? null : said.trim());
+    return put(kept ? put(made, `${path}[0]`, kept) : made, `${path}[${index}]`, taken(said), isText);
   });
   return html`<div class="pair">${labels.map((label, i) => {
     const at = isOne && i === 0 ? path : `${path}[${i}]`;
@@ -88,6 +88,30 @@ export function pair(work, path, labels, unit, mayBeOne) {
     return html`<div class="field ${found.length ? "wrong" : ""}"><label for=${id}>${label}</label><span class="with-unit"><input id=${id} data-path=${at} autocomplete="off"
       aria-describedby=${found.length ? `${idOf(path)}-wrong` : nothing} aria-invalid=${found.length ? "true" : nothing} @input=${e => set(i, e.target.value)}>${unit ? html`<span class="unit">${unit}</span>` : nothing}</span></div>`;
   })}${found.length ? html`<span class="found" id="${idOf(path)}-wrong">${found.map(p => html`<span>${p.what} ${p.do}</span>`)}</span>` : nothing}</div>`;
+}
+
+// One figure for both ways of the cloth, or one along and one across the rows.
+export function bothWays(work, path, label, how) {
+  const said = value(work.text, path);
+  if (said && typeof said === "object") return html`
+    ${field(work, { path: `${path}.along`, label: `${label} along the rows`, how, group: path })}
+    <div>${field(work, { path: `${path}.across`, label: `${label} across the rows`, group: path })}
+      <button type="button" class="link" @click=${() => work.edit(text => put(text, path, shown(text, `${path}.along`) || "0"))}>The same both ways</button></div>`;
+  return html`<div>${field(work, { path, label, how })}
+    <button type="button" class="link" @click=${() => work.edit(text => {
+      const one = shown(text, path) || "0";
+      return put(put(put(text, path, {}), `${path}.along`, one), `${path}.across`, one);
+    })}>${label} differently along and across</button></div>`;
+}
+
+// A list in the file: the fields of each entry, one more, one less; no list where it is empty.
+export function list(work, path, { what, legend, entry, blank }) {
+  const entries = value(work.text, path) ?? [];
+  const found = (work.answer?.problems ?? []).filter(p => p.path === path);
+  return html`${Array.isArray(entries) ? entries.map((_, i) => html`<fieldset class="row entry"><legend>${legend(i, entries[i] ?? {})}</legend>${entry(`${path}[${i}]`, i)}
+      <button type="button" class="less" @click=${() => work.edit(text => ((value(text, path) ?? []).length > 1 ? without(text, `${path}[${i}]`) : without(text, path)))}>Leave out<span class="unseen"> ${legend(i, entries[i] ?? {})}</span></button></fieldset>`) : nothing}
+    ${found.map(p => html`<p class="found">${p.what} ${p.do}</p>`)}
+    <p><button type="button" data-adds=${path} @click=${() => work.edit(text => put(text, `${path}[-1]`, blank((value(text, path) ?? []).length)))}>Add ${what}</button></p>`;
 }
 
 // Every problem, leading to its field.

@@ -54,6 +54,15 @@ export function without(text, path) {
   return node(text, at) ? applyEdits(text, modify(text, at, undefined, { formattingOptions: formatting })) : text;
 }
 
+// The same, and what holds nothing more goes with it, up to and with a part of the file.
+export function withoutEmpty(text, path, group) {
+  let changed = without(text, path);
+  if (!group) return changed;
+  const isEmpty = found => found && typeof found === "object" && Object.values(found).every(v => v === null || isEmpty(v));
+  for (let at = steps(path).slice(0, -1); at.length >= steps(group).length && isEmpty(value(changed, at)); at = at.slice(0, -1)) changed = without(changed, at);
+  return changed;
+}
+
 // Makes every null on the way to a place an object, so that something can be put there.
 export function withWay(text, path) {
   const at = steps(path);

@@ -1,8 +1,6 @@
 // One project that is worked on: its text, sent to the program version by version, and the answers that come back.
 import { ask, Refused } from "/api.js";
 
-const quietMs = 90;
-
 export class Work {
   constructor(id, changed) {
     Object.assign(this, { id, changed, text: "", base: 0, answer: null, pins: null, progress: null, isOnline: true, unsent: null, trouble: "", part: 0, plans: [] });
@@ -84,8 +82,9 @@ export class Work {
     this.text = next;
     this.steps.push(step);
     localStorage.setItem(this.key, JSON.stringify({ base: this.base, text: next }));
+    // At once; what is typed while an answer is under way goes together after it.
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.send(), quietMs);
+    this.timer = setTimeout(() => this.send(), 0);
     this.changed();
   }
 

@@ -4,13 +4,21 @@ using BlockingTemplates.Engine.Measure;
 namespace BlockingTemplates.Engine.Projects.Sections;
 
 /// <summary>The words of a project file for a choice: its names in small letters, apart where they have capitals.</summary>
-internal static class Words
+public static class Words
 {
     /// <summary>The words of a choice.</summary>
-    public static IReadOnlyList<string> Of(Type choice) =>
-        choice == typeof(LengthUnit)
+    /// <param name="choice">An enumeration.</param>
+    public static IReadOnlyList<string> Of(Type choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return choice == typeof(LengthUnit)
             ? [.. Enum.GetValues<LengthUnit>().Select(LengthWords.UnitOf)]
             : [.. Enum.GetNames(choice).Select(Apart)];
+    }
+
+    /// <summary>The word for one value of a choice.</summary>
+    public static string For<T>(T value)
+        where T : struct, Enum => Of(typeof(T))[Array.IndexOf(Enum.GetValues<T>(), value)];
 
     /// <summary>What a word means, or null.</summary>
     public static T? Find<T>(string word)

@@ -9,9 +9,9 @@ export function desk(page) {
   const copies = page.copies ?? [];
   return html`<h1 tabindex="-1">Projects</h1>
     ${copies.length ? html`<section class="card" aria-labelledby="go-on-head"><h2 id="go-on-head">Go on</h2>
-      <ul class="copies">${copies.map(c => html`<li><a href="#/${c.id}/measure">${c.name}</a>${c.filePath ? html` <span class="hint">${c.filePath}${c.isSaved ? "" : ", not saved yet"}</span>` : nothing}
+      <ul class="copies">${copies.map(c => html`<li><a href="#/${c.id}/measure">${c.title || c.name}</a>${c.title && !c.filePath ? html` <span class="hint">${c.name}</span>` : nothing}${c.filePath ? html` <span class="hint">${c.filePath}${c.isSaved ? "" : ", not saved yet"}</span>` : nothing}
         ${asked === c.id ? html`<button type="button" class="warn" @click=${() => take(page, c)}>Take it away for good</button><button type="button" @click=${() => { asked = null; page.draw(); }}>Keep it</button>`
-          : html`<button type="button" @click=${() => { asked = c.id; page.draw(); }}>Take away<span class="unseen"> ${c.name}, ${c.id}</span></button>`}</li>`)}</ul></section>` : nothing}
+          : html`<button type="button" @click=${() => { asked = c.id; page.draw(); }}>Take away<span class="unseen"> ${c.title || c.name}, ${c.id}</span></button>`}</li>`)}</ul></section>` : nothing}
     <section class="card" aria-labelledby="begin-head"><h2 id="begin-head">Begin with a kind of piece</h2>
       <fieldset class="layers"><legend>Measured in</legend>${["cm", "in", "mm"].map(u => html`<label><input type="radio" name="units" value=${u} .checked=${u === units} @change=${() => { units = u; localStorage.setItem("blocking-templates:units", u); }}> ${u}</label>`)}</fieldset>
       <ul class="kinds">${page.start.kinds.map(k => html`<li><button type="button" data-kind=${k.shape} @click=${() => add(page, { shape: k.shape, units })}><img src="/api/kinds/${k.shape}" alt="" loading="lazy" width="120" height="120"><span>${k.shape}</span></button></li>`)}</ul></section>

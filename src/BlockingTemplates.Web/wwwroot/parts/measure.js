@@ -1,12 +1,12 @@
 // Measure: the kind of piece, its finished size, what the tape said, and what else the plan needs to know.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { choice, field, notes, pair, problems, shown, yesNo } from "/fields.js";
-import { lineOffset, node, put, value, without, withNumbersAs } from "/project.js";
+import { choice, field, notes, problems, shown, yesNo } from "/fields.js";
+import { lineOffset, put, value, without, withNumbersAs } from "/project.js";
 import { isLength } from "/schema.js";
 import { show, switchLayers } from "/pictures.js";
 import { drawing, layOut, lettered } from "/parts/stage.js";
+import { settings } from "/parts/settings.js";
 import { clothWords, counts, whichPlan } from "/parts/see.js";
-import { ask } from "/api.js";
 
 export function measure(work, page) {
   const shape = value(work.text, "piece.shape");
@@ -18,7 +18,7 @@ export function measure(work, page) {
     ${problems(work)}
     <section class="card">
       <div class="row">
-        ${field(work, { path: "title", label: "Title", isText: true, keepsText: true })}
+        ${field(work, { path: "title", label: "Title", isText: true, keepsText: true, isWide: true })}
         <div class="field"><label for="units">Units</label><select id="units" .value=${unit} @change=${e => changeUnits(work, unit, e.target.value)}>
           ${page.start.units.map(u => html`<option value=${u.name} ?selected=${u.name === unit}>${u.name}</option>`)}</select></div>
         ${choice(work, "piece.faceUp", "Side up while it dries", "right side")}
@@ -106,68 +106,6 @@ function blank(kind, text) {
 function changeUnits(work, from, to) {
   if (from === to) return;
   work.edit(text => put(withNumbersAs(text, isLength, said => `${said} ${from}`), "units", to));
-}
-
-function settings(work, page, kind, unit) {
-  const edges = kind?.byCorners ? (value(work.text, "piece.finished.edges") ?? []).map((e, i) => e?.name ?? `edge ${i + 1}`) : kind?.edges ?? [];
-  const cornersOf = kind?.byCorners ? (value(work.text, "piece.finished.corners") ?? []).map((c, i) => c?.name ?? `corner ${i + 1}`) : kind?.corners ?? [];
-  const springs = value(work.text, "fabric.springBack");
-  const turns = JSON.stringify(value(work.text, "mats.turns") ?? [0, 90]);
-  const ways = { "[0,90]": "0 and 90 degrees", "[0]": "0 degrees only", "[90]": "90 degrees only", "\"free\"": "every degree" };
-  return html`
-    <details class="card" name="settings"><summary><h2>Cloth and setting</h2></summary><div class="row">
-      ${choice(work, "fabric.kind", "Kind of cloth")}
-      ${field(work, { path: "fabric.fibre", label: "Fibre", isText: true, list: "fibres" })}<datalist id="fibres">${page.start.fibres.map(f => html`<option value=${f}></option>`)}</datalist>
-      ${choice(work, "fabric.measured", "Measured")}
-      ${springs && typeof springs === "object" ? html`
-        ${field(work, { path: "fabric.springBack.along", label: "Springs back along the rows", how: "0.03: pinned 3 % longer than it stays" })}
-        ${field(work, { path: "fabric.springBack.across", label: "Springs back across the rows" })}` : field(work, { path: "fabric.springBack", label: "Springs back", how: "0.03: pinned 3 % longer than it stays" })}
-      ${field(work, { path: "fabric.grain", label: "Slant of the rows", unit: "°" })}
-      ${pair(work, "fabric.stitch", ["Stitch, along the rows", "Stitch, across the rows"], unit)}
-      ${choice(work, "set.method", "Set by")}
-      ${choice(work, "set.label", "Care label")}
-    </div></details>
-    <details class="card" name="settings"><summary><h2>Pins</h2></summary><div class="row">
-      ${field(work, { path: "pins.spacing", label: "Distance between pins", unit })}
-      ${field(work, { path: "pins.minSpacing", label: "Least distance", unit })}
-      ${field(work, { path: "pins.maxSpacing", label: "Greatest distance", unit })}
-      ${field(work, { path: "pins.scallop", label: "Edge may dip by", unit })}
-      ${field(work, { path: "pins.anchor", label: "Pinned first", unsaid: "as it suits", choices: [...cornersOf, ...edges, ...edges.map(e => `middle of ${e}`), "none"] })}
-      ${field(work, { path: "pins.owned", label: "Pins at hand", isCount: true })}
-    </div></details>
-    <details class="card" name="settings"><summary><h2>Mats</h2></summary><div class="row">
-      ${pair(work, "mats.size", ["One more mat adds, across", "and up, if it is not square"], unit, true)}
-      ${field(work, { path: "mats.border", label: "Border", how: "mat wanted outside the piece", unit })}
-      ${field(work, { path: "mats.seamClearance", label: "Clear of seams", unit })}
-      <div class="field"><label for="turns">Turned under the piece</label><select id="turns" .value=${turns} @change=${e => work.edit(text => put(text, "mats.turns", JSON.parse(e.target.value)))}>
-        ${Object.entries(turns in ways ? ways : { ...ways, [turns]: turns }).map(([v, words]) => html`<option value=${v} ?selected=${v === turns}>${words}</option>`)}</select></div>
-      ${field(work, { path: "mats.owned", label: "Mats at hand", isCount: true })}
-      ${pair(work, "mats.floor", ["Floor, across", "Floor, up"], unit)}
-    </div></details>
-    <details class="card" name="settings"><summary><h2>Stitches and rows along the edges</h2></summary>
-      ${edges.map(e => html`<fieldset class="row"><legend>${capital(e)} edge</legend>
-        ${field(work, { path: `piece.edges.${e}.count`, label: "Counted", isCount: true })}
-        ${choice(work, `piece.edges.${e}.of`, "of", "stitches")}
-        ${choice(work, `piece.edges.${e}.hold`, "Held by", "pins")}</fieldset>`)}
-    </details>
-    <details class="card" name="settings"><summary><h2>Notes for the cover</h2></summary>${field(work, { path: "notes", label: "Printed on the cover", isText: true, keepsText: true, isLong: true })}</details>
-    <details class="card" name="settings"><summary><h2>Files beside the project</h2></summary>
-      <p class="hint">A drawn outline may stand in an SVG or CSV file; the project names it in <code>"file"</code>.</p>
-      <div class="field"><label for="beside">Add a file</label><input type="file" id="beside" accept=".svg,.csv" @change=${e => addBeside(work, page, e.target)}></div>
-    </details>`;
-}
-
-async function addBeside(work, page, input) {
-  const [file] = input.files;
-  if (!file) return;
-  try {
-    await work.settled();
-    await ask(`/api/copies/${work.id}/beside/${encodeURIComponent(file.name)}`, { method: "PUT", body: await file.arrayBuffer(), type: "application/octet-stream" });
-    page.say(`${file.name} stands beside the project.`);
-  } catch (e) {
-    page.say(e.message);
-  }
-  input.value = "";
 }
 
 function textCard(work) {

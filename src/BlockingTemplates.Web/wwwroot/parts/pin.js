@@ -75,8 +75,30 @@ export class Pinning {
     }
   }
 
+  // What has to come out again: the pins that were set, then the wires.
+  get toTake() {
+    const { set, marks, wires } = this.pins;
+    return [...set, ...Array.from({ length: set.length ? wires : 0 }, (_, i) => marks + 1 + i)];
+  }
+
   stillIn() {
-    return this.pins.set.filter(n => !this.pins.out.includes(n));
+    return this.toTake.filter(n => !this.pins.out.includes(n));
+  }
+
+  // What stands at a mark, or a wire: its kind, its name and where it is.
+  thing(n) {
+    const mark = this.plan.marks[n - 1];
+    if (mark) return { kind: mark.kind === "comb" ? "comb" : "pin", name: `${mark.kind === "comb" ? "Comb" : "Pin"} ${n}`, number: n, where: `${mark.where}, mat ${mark.mat}` };
+    const wire = this.plan.wires[n - this.pins.marks - 1];
+    return { kind: "wire", name: `Wire ${wire.number}`, number: wire.number, where: `${wire.edge} edge, ${wire.length} long, ${wire.from} to ${wire.to}` };
+  }
+
+  // Such as "3 of 24 pins, 1 of 6 combs".
+  tally(all, done) {
+    return ["pin", "comb", "wire"].map(kind => {
+      const of = all.filter(n => this.thing(n).kind === kind);
+      return of.length ? `${of.filter(n => done.includes(n)).length} of ${of.length} ${kind}s` : "";
+    }).filter(Boolean).join(", ");
   }
 }
 
@@ -89,7 +111,7 @@ export function pin(work, page) {
     return html`<h1 tabindex="-1">Pin</h1>
       ${p.pins ? html`<p>One moment…</p>` : html`<section class="card"><p>Mark after mark in the plan's order, on this screen or on several: all show the same.</p>
         <p class="hint">Use only rustproof pins. Pins stand up from the floor: keep children, animals and bare feet away until the last one is out.</p>
-        ${work.answer?.plan ? html`<p>${work.answer.plan.pins} pins, ${work.answer.plan.mats} mats.</p>` : html`<p class="hint">There is no plan to pin by until the problems are mended.</p>`}
+        ${work.answer?.plan ? html`<p>${work.answer.plan.supplies.map(s => `${s.layOut} ${s.name}`).join("; ")}; ${work.answer.plan.mats} mats.</p>` : html`<p class="hint">There is no plan to pin by until the problems are mended.</p>`}
         ${whichPlan(work)}
         <p>${begins(false)}</p></section>`}`;
   }
@@ -101,24 +123,28 @@ export function pin(work, page) {
 function setting(p) {
   const { at, set, marks } = p.pins;
   const mark = p.plan.marks[at - 1];
+  const thing = p.thing(at);
   const isDone = set.length === marks;
   return html`
     <section class="now" aria-labelledby="now-head">
       <div class="now-words">
-        <p class="so-far" role="status">${set.length} of ${marks} pins set</p>
+        <p class="so-far" role="status">${p.tally(p.plan.marks.map(m => m.number), set)} set</p>
         <h2 id="now-head"><span class="unseen">Mark </span><span class="number">${mark.number}</span></h2>
         <p class="where">${mark.where}</p>
         ${pullWords(mark.inTurn ?? mark.pull)}
         <p>On mat <b>${mark.mat}</b>: <b>${mark.fromLeft}</b> from its left side, <b>${mark.fromLower}</b> from its lower side</p>
+        ${mark.kind === "comb" ? html`<p>A comb: its middle goes here, its bar along the drawn one</p>` : mark.kind === "wire" ? html`<p>Holds the wire: set it on the wire's inner side</p>` : nothing}
         <p class="hint">Round ${mark.round}, marked by a ${mark.form}</p>
       </div>
       <figure class="now-mat"><div class="paper" data-picture="mat" data-number=${at}></div><figcaption>Mat ${mark.mat}, seen from its lower side</figcaption></figure>
       <div class="pin-buttons">
-        <button type="button" class="main huge" id="set" ?disabled=${isDone && set.includes(at)} @click=${() => p.next()}>${set.includes(at) ? "Set already: next" : `Pin ${at} is set`}</button>
+        <button type="button" class="main huge" id="set" ?disabled=${isDone && set.includes(at)} @click=${() => p.next()}>${set.includes(at) ? "Set already: next" : `${thing.name} is set`}</button>
         <button type="button" class="huge" id="back" @click=${() => p.back()}>Back</button>
       </div>
-      ${isDone ? html`<div class="card done"><p><b>All ${marks} pins are set.</b> Leave the piece until no spot feels cool or damp, thickest parts and corners included.</p>
+      ${isDone ? html`<div class="card done"><p><b>All ${marks} ${p.plan.marks.some(m => m.kind === "comb") ? "pins and combs" : "pins"} are set.</b> Leave the piece until no spot feels cool or damp, thickest parts and corners included.</p>
         <p><button type="button" class="main huge" id="dry" @click=${() => p.step("dry")}>It is dry: count the pins out</button></p></div>` : nothing}
+      ${set.length === 0 && p.plan.wires.length ? html`<div class="card done"><p><b>The wires first.</b> Run each through its edge before the piece is laid down; their ends are sharp: mind eyes and hands.</p>
+        <ul>${p.plan.wires.map(w => html`<li>Wire ${w.number}: ${w.edge} edge, ${w.length} long, ${w.from} to ${w.to}${w.through ? `, through ${w.through}` : ""}</li>`)}</ul></div>` : nothing}
     </section>
     <div class="pin-pictures">
       <figure><div class="whole-piece"><div class="paper" data-picture="whole"></div>${dots(p)}</div><figcaption>The whole piece: filled, set; ringed, next</figcaption></figure>
@@ -127,7 +153,7 @@ function setting(p) {
       <div class="field"><label for="jump">Go to mark</label><input id="jump" name="jump" type="number" min="1" max=${marks} required inputmode="numeric"></div><button type="submit">Go</button>
     </form>
     <p class="hint">Space bar or right arrow: set. Left arrow: back.</p>
-    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>${set.length === 1 ? "Count the one pin out" : `Count the ${set.length} pins out`}</button></p></details>`}`;
+    ${isDone ? nothing : html`<details><summary>Done before the last mark?</summary><p><button type="button" @click=${() => p.step("dry")}>${set.length === 1 ? "Count the one pin out" : `Count the ${set.length} set so far out`}</button></p></details>`}`;
 }
 
 // The pull in turn: from where the edge lies once all earlier pins are set.
@@ -148,25 +174,30 @@ function dots(p) {
 }
 
 function takingOut(p) {
-  const { set, out } = p.pins;
+  const { out } = p.pins;
+  const all = p.toTake;
   const still = p.stillIn();
+  const next = still.length ? p.thing(still[0]) : null;
+  const ticks = kind => all.filter(n => p.thing(n).kind === kind);
+  const kinds = ["pin", "comb", "wire"].filter(kind => ticks(kind).length);
   return html`
     <section class="now" aria-labelledby="now-head">
       <div class="now-words">
-        <p class="so-far" role="status">${out.length} of ${set.length} pins out</p>
-        <h2 id="now-head">${still.length ? html`<span class="unseen">Next out: </span><span class="number">${still[0]}</span>` : html`All ${set.length} pins are out`}</h2>
-        ${still.length ? html`<p class="where">${p.plan.marks[still[0] - 1].where}, mat ${p.plan.marks[still[0] - 1].mat}</p>`
+        <p class="so-far" role="status">${p.tally(all, out)} out</p>
+        <h2 id="now-head">${next ? html`<span class="unseen">Next out: </span>${next.kind === "pin" ? nothing : html`<span>${next.kind} </span>`}<span class="number">${next.number}</span>`
+          : html`All ${kinds.map(kind => `${ticks(kind).length} ${kind}s`).join(", ")} are out`}</h2>
+        ${next ? html`<p class="where">${next.where}</p>`
           : html`<p>Go over mats and cloth with your hand and a magnet all the same: a pin left behind hurts someone.</p>`}
       </div>
       <div class="pin-buttons">
-        ${still.length ? html`<button type="button" class="main huge" id="out" @click=${() => p.next()}>Pin ${still[0]} is out</button>` : nothing}
+        ${next ? html`<button type="button" class="main huge" id="out" @click=${() => p.next()}>${next.name} is out</button>` : nothing}
         <button type="button" class="huge" ?disabled=${out.length === 0} @click=${() => p.back()}>Back</button>
       </div>
     </section>
-    <section class="card" aria-labelledby="ticks-head"><h2 id="ticks-head">Every pin</h2>
-      <p class="hint">In any order: press a number when its pin is out.</p>
-      <ul class="pin-ticks">${set.map(n => html`<li><button type="button" aria-pressed=${out.includes(n) ? "true" : "false"} @click=${() => p.step(out.includes(n) ? "in" : "out", n)}>${n}</button></li>`)}</ul></section>
-    <figure><div class="whole-piece"><div class="paper" data-picture="whole"></div>${dots(p)}</div><figcaption>Filled: still in</figcaption></figure>
+    ${kinds.map(kind => html`<section class="card" aria-labelledby="ticks-${kind}"><h2 id="ticks-${kind}">Every ${kind}</h2>
+      <p class="hint">In any order: press a number when its ${kind} is out.</p>
+      <ul class="pin-ticks">${ticks(kind).map(n => html`<li><button type="button" aria-label="${p.thing(n).name}" aria-pressed=${out.includes(n) ? "true" : "false"} @click=${() => p.step(out.includes(n) ? "in" : "out", n)}>${p.thing(n).number}</button></li>`)}</ul></section>`)}
+    <div class="pin-pictures"><figure><div class="whole-piece"><div class="paper" data-picture="whole"></div>${dots(p)}</div><figcaption>Filled: still in</figcaption></figure></div>
     <p><button type="button" @click=${() => p.step("pin")}>Back to pinning</button></p>`;
 }
 

@@ -18,8 +18,11 @@ const about = {
   "sizes.pdf": "the sizes side by side",
 };
 
+// The guide first: it is what one comes for.
+const inOrder = plan => [...plan.files.filter(isGuide), ...plan.files.filter(n => !isGuide(n)), "project"];
+const isGuide = name => last(name).startsWith("guide-");
 const last = name => name.split("/").pop();
-const wordsOf = name => about[last(name)] ?? (last(name).startsWith("guide-") ? "the full-size guide to print and tape" : "");
+const wordsOf = name => about[last(name)] ?? (isGuide(name) ? "the full-size guide to print and tape" : "");
 
 export function print(work, page) {
   const plan = work.answer?.plan;
@@ -44,13 +47,13 @@ export function print(work, page) {
     </section>
     <section class="card"><h2>Printer check</h2>
       <ol class="hint"><li>Print the guide's first page alone, at “actual size” or 100 %.</li><li>Measure its two bars: ${bars ? `${bars.shortBarMm} mm and ${bars.longBarMm} mm` : "150 mm and 240 mm"} if the printer is true.</li><li>If they are a little off, write here what they measure; the guide makes up for it. <code>149.5 mm</code> reads in any unit.</li></ol>
-      ${pair(work, "sheets.measured", ["Bar along the short side", "Bar along the long side"], unit)}
+      ${pair(work, "sheets.measured", ["Bar along the short side", "Bar along the long side"], { unit })}
     </section>
     <section class="card"><h2>Files</h2>
       ${clothWords(work)}
       ${plan ? html`
         <p class="hint">${plan.guides.map(g => `${g.paper}: ${g.sheets + g.joining} sheets`).join("; ")}, with cover, taping map, pin table and edge strips before them. Print at actual size from a PDF viewer; this page itself is not a guide.</p>
-        <fieldset><legend>The packet holds</legend><ul class="files">${[...plan.files, "project"].map(name => html`<li>
+        <fieldset><legend>The packet holds</legend><ul class="files">${inOrder(plan).map(name => html`<li>
           <label class="tick"><input type="checkbox" .checked=${!left.has(name)} @change=${e => { if (e.target.checked) left.delete(name); else left.add(name); page.draw(); }}> ${name === "project" ? html`<b>project file</b> to work on later` : html`<b>${name}</b> ${wordsOf(name)}`}</label>
           ${name === "project" ? html`<a href="/api/copies/${work.id}/text" download>Download</a>` : html`<a href=${fileAddress(work, name)} download=${last(name)}>Download<span class="unseen"> ${name}</span></a>`}</li>`)}</ul></fieldset>
         <p><a class="main button" id="packet" href=${packetAddress(work, plan)} download>Download the packet (zip)</a></p>`
@@ -62,7 +65,7 @@ export function print(work, page) {
 const fileAddress = (work, name) => `/api/copies/${work.id}/files/${name.split("/").map(encodeURIComponent).join("/")}?version=${work.answer.version}`;
 
 function packetAddress(work, plan) {
-  const names = [...plan.files, "project"].filter(n => !left.has(n));
+  const names = inOrder(plan).filter(n => !left.has(n));
   return `/api/copies/${work.id}/packet?${new URLSearchParams([["version", work.answer.version], ...names.map(n => ["file", n])])}`;
 }
 

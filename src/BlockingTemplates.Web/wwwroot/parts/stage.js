@@ -5,7 +5,7 @@ import { written } from "/units.js";
 
 const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 const fieldGap = 10;
-const roomAbove = 84;
+const mostAbove = 300;
 
 let drag = null;
 
@@ -98,30 +98,31 @@ export function layOut(room, picture) {
   const fieldWidth = 10.5 * rem;
   const drawnWidth = Math.min(width - 2 * fieldWidth - 4 * fieldGap, 34 * rem);
   const scale = drawnWidth / picture.width;
-  const [left, top] = [(width - drawnWidth) / 2, roomAbove];
-  const box = { left, top, width: drawnWidth, height: picture.height * scale };
-  put4(drawn, box.left, box.top, box.width);
+  const left = (width - drawnWidth) / 2;
+  const lines = traced(drawn, picture, scale, left);
+  const knobs = picture.places.map(p => ({ left: left + p.x * scale - 17, top: p.y * scale - 17, right: left + p.x * scale + 17, bottom: p.y * scale + 17 }));
   const placed = [];
-  let lowest = box.top + box.height + fieldGap;
-  const lines = traced(drawn, picture, scale, left, top);
-  const knobs = picture.places.map(p => ({ left: left + p.x * scale - 17, top: top + p.y * scale - 17, right: left + p.x * scale + 17, bottom: top + p.y * scale + 17 }));
+  let lowest = picture.height * scale + fieldGap;
   for (const f of fields) {
     const place = picture.places.find(p => p.path === f.dataset.place);
     f.style.width = `${fieldWidth}px`;
     const [w, h] = [fieldWidth, f.offsetHeight];
-    const found = place ? candidates(place, scale, left, top, w, h).map(c => ({ left: c[0], top: c[1], right: c[0] + w, bottom: c[1] + h }))
-      .find(c => c.left >= 0 && c.right <= width && c.top >= 0 && ![...placed, ...knobs, ...lines].some(o => meets(c, o))) : null;
-    const where = found ?? { left: 0, top: Math.max(lowest, ...placed.map(p => p.bottom)) + fieldGap, right: w, bottom: 0 };
-    if (!found) where.bottom = where.top + h;
+    const found = place ? candidates(place, scale, left, w, h).map(c => ({ left: c[0], top: c[1], right: c[0] + w, bottom: c[1] + h }))
+      .find(c => c.left >= 0 && c.right <= width && c.top >= -mostAbove && ![...placed, ...knobs, ...lines].some(o => meets(c, o))) : null;
+    const where = found ?? { left: 0, top: Math.max(lowest, ...placed.map(p => p.bottom)) + fieldGap, right: w };
+    where.bottom = where.top + h;
     placed.push(where);
-    put4(f, where.left, where.top, w);
   }
+  // The drawing stands as far down as the highest field needs.
+  const down = Math.max(0, ...placed.map(p => -p.top));
+  put4(drawn, left, down, drawnWidth);
+  fields.forEach((f, i) => put4(f, placed[i].left, placed[i].top + down, fieldWidth));
   lowest = Math.max(lowest, ...placed.map(p => p.bottom));
-  room.style.height = `${lowest + fieldGap}px`;
+  room.style.height = `${lowest + down + fieldGap}px`;
 }
 
 // Points along every line of the drawing, so that no field covers one.
-function traced(drawn, picture, scale, left, top) {
+function traced(drawn, picture, scale, left) {
   if (drawn.tracedOf !== picture.svg) {
     const svg = drawn.querySelector(".paper svg");
     drawn.traced = [...svg?.querySelectorAll("path[stroke]") ?? []].flatMap(path => {
@@ -130,7 +131,7 @@ function traced(drawn, picture, scale, left, top) {
     });
     drawn.tracedOf = picture.svg;
   }
-  return drawn.traced.map(p => ({ left: left + p.x * scale, right: left + p.x * scale, top: top + p.y * scale, bottom: top + p.y * scale }));
+  return drawn.traced.map(p => ({ left: left + p.x * scale, right: left + p.x * scale, top: p.y * scale, bottom: p.y * scale }));
 }
 
 function* ring(most) {
@@ -141,8 +142,8 @@ function* ring(most) {
 }
 
 // Outward from the place first, then to either side of that.
-function candidates(place, scale, left, top, w, h) {
-  const [x, y] = [left + place.x * scale, top + place.y * scale];
+function candidates(place, scale, left, w, h) {
+  const [x, y] = [left + place.x * scale, place.y * scale];
   const [ax, ay] = [place.awayX, place.awayY];
   const clear = 22;
   return [...ring(360)].map(([far, aside]) => {
