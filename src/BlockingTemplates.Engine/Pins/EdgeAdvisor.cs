@@ -5,7 +5,12 @@ using BlockingTemplates.Engine.Pins.Wires;
 namespace BlockingTemplates.Engine.Pins;
 
 /// <summary>Compares pins, combs and wires edge by edge.</summary>
-/// <remarks>The way an edge is held now as it is planned; the others for that edge by itself, all that is owned at its disposal. What is worth while is common practice, no source.</remarks>
+/// <remarks>
+/// The way an edge is held now as it is planned; the others for that edge by itself, all that is owned at its disposal. Where the
+/// cloth was asked, pins come within a tenth of what a plan with that edge on pins takes (on four shipped pieces), combs within one,
+/// with up to five single pins more between them. Wires are counted as beams under the pull that the stretch tells: on those pieces
+/// as many pins as a plan takes, or up to a fifth or two pins too few. What is worth while is common practice, no source.
+/// </remarks>
 public static class EdgeAdvisor
 {
     /// <summary>A wire is suggested where it saves so many pins.</summary>

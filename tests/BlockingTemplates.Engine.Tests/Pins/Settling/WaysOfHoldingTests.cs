@@ -32,12 +32,30 @@ public class WaysOfHoldingTests
         Assert.True(Set(Holding.Wire) < Set(Holding.Pins) && Set(Holding.Comb) < Set(Holding.Pins), told);
         foreach (var row in rows)
             Assert.True(Told.Contains(row, StringComparison.Ordinal), $"The table in holding.md should say:\n{told}");
+        foreach (var (way, held) in ways)
+            Assert.Equal(InReadme(way, held.Plan), ReadmeCell(way, example));
     }
 
     private static (int Pins, int Combs, int Wires, int Set) Counts(PinPlan plan)
     {
         var combs = plan.Marks.Count(m => m.Kind == PinKind.Comb);
         return (plan.Marks.Count - combs, combs, plan.Wires.Count, plan.Marks.Count + plan.Wires.Count);
+    }
+
+    private static string InReadme(Holding way, PinPlan plan)
+    {
+        var (pins, combs, wires, _) = Counts(plan);
+        return way switch { Holding.Pins => $"{pins} pins", Holding.Wire => $"{wires} wires, {pins} pins", _ => $"{combs} combs, {pins} pins" };
+    }
+
+    // The README's table: a column for each piece, a row for each way.
+    private static string ReadmeCell(Holding way, string example)
+    {
+        var lines = File.ReadAllLines(Path.Combine(Reading.Shared, "..", "README.md"));
+        string[] Cells(string line) => [.. line.Split('|', StringSplitOptions.TrimEntries)];
+        var head = Array.FindIndex(lines, l => l.StartsWith("| held all round by", StringComparison.Ordinal));
+        var row = lines.Skip(head + 2).First(l => l.StartsWith(way switch { Holding.Pins => "| pins", Holding.Wire => "| wires", _ => "| combs" }, StringComparison.Ordinal));
+        return Cells(row)[Array.IndexOf(Cells(lines[head]), $"`{example}`")];
     }
 
     private static string Row(string example, Holding way, SettledPins held)
