@@ -113,7 +113,7 @@ public static class ClothPages
 
         var larger = enlarged > 1 ? string.Create(CultureInfo.InvariantCulture, $", that distance drawn {enlarged:0} times as large as the piece") : "";
         var off = cloth.OffLine.Count == 0 ? "" : $" Heavy line: the edge where it lies more than 1 mm off{larger}; the worst gap of each edge stands with its two marks.";
-        flow.Paragraph($"Free edge: dots are pins, the dashed line is the one asked for.{off}{(isSlack ? " Broad grey: slack, the line there is not determined." : "")}", TextStyle.Small);
+        flow.Paragraph($"Free edge: dots are marks, the dashed line is the one asked for.{off}{(isSlack ? " Broad grey: slack, the line there is not determined." : "")}", TextStyle.Small);
     }
 
     private static void Tables(Plan plan, ClothPlan cloth, PageFlow flow)

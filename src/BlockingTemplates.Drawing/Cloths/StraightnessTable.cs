@@ -19,7 +19,7 @@ internal static class StraightnessTable
         string Number(double mm) => LengthWords.Number(Length.FromMillimetres(mm), units);
         TableColumn[] columns =
         [
-            new("Edge", TextAlign.Left, FontWeight.Bold), new("Pins"), new($"Gaps\n({LengthWords.UnitOf(units)})"), new("Farthest off\nits line"), new("Between\nmarks", TextAlign.Left), new("Kept", TextAlign.Left),
+            new("Edge", TextAlign.Left, FontWeight.Bold), new("Marks"), new($"Gaps\n({LengthWords.UnitOf(units)})"), new("Farthest off\nits line"), new("Between\nmarks", TextAlign.Left), new("Kept", TextAlign.Left),
         ];
         var rows = cloth.Edges.Select((hold, i) => (Hold: hold, Index: i)).Where(e => e.Hold is not null).Select(e => (IReadOnlyList<string>)
         [

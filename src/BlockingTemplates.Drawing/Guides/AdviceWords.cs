@@ -28,10 +28,21 @@ public sealed record AdviceWords(string Edge, string Pins, string Combs, string 
         {
             var (pins, combs, wires) = (a.Ways[0], a.Ways[1], a.Ways[2]);
             var edge = plan.Pins.Edges[a.Edge];
-            var comb = combs.Combs == 0 ? "none fits" : Starred(combs.IsOwned, combs.Pins == 0 ? $"{Number(combs.Combs)} combs" : $"{Number(combs.Combs)} combs, {Number(combs.Pins)} pins");
-            var wire = !wires.Serves ? "none serves" : Starred(wires.IsOwned, $"{Lengths(wires, Say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{Number(wires.Pins)} pins");
+            var comb = combs.Combs == 0 ? "none fits" : Starred(combs.IsOwned, combs.Pins == 0 ? HoldWords.Counted(combs.Combs, PinKind.Comb) : $"{HoldWords.Counted(combs.Combs, PinKind.Comb)}, {HoldWords.Counted(combs.Pins, PinKind.Pin)}");
+            var wire = !wires.Serves ? "none serves" : Starred(wires.IsOwned, $"{Lengths(wires, Say)}; {(wires.PinsIfSoft < wires.Pins ? $"{Number(wires.PinsIfSoft)} to " : "")}{HoldWords.Counted(wires.Pins, PinKind.Pin)}");
             return new AdviceWords(edge.Name, Starred(pins.IsOwned, Number(pins.Pins)), comb, wire, HoldWords.Way(edge.Treatment.Hold), HoldWords.Way(a.Suggested), a.Why);
         })];
+    }
+
+    /// <summary>What the ways are counted for: the scallop alone where the cloth decided the spacing of single pins.</summary>
+    public static string CountedFor(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var (units, pins) = (plan.Project.Units, plan.Project.Pins);
+        var scallop = $"for a scallop of {LengthWords.Of(pins.Scallop, units)}";
+        return plan.Cloth is { DecidedSpacing: true } ? scallop
+            : pins.Spacing is { } given ? $"single pins and combs by your spacing of {LengthWords.Of(given, units)}, wires {scallop}"
+            : $"single pins and combs by the usual spacing, since the cloth was not computed, wires {scallop}";
     }
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);

@@ -66,9 +66,10 @@ public static class HoldWords
         return plan.Supplies.Any(s => s.Kind != PinKind.Pin);
     }
 
-    private static IEnumerable<(PinKind Kind, int Count)> Totals(Plan plan) => plan.Supplies.GroupBy(s => s.Kind).Select(g => (g.Key, g.Sum(s => s.LayOut)));
+    /// <summary>So many of a kind, such as "1 comb".</summary>
+    public static string Counted(int count, PinKind kind) => string.Create(CultureInfo.InvariantCulture, $"{count} {Kind(kind)}{(count == 1 ? "" : "s")}");
 
-    private static string Counted(int count, PinKind kind) => string.Create(CultureInfo.InvariantCulture, $"{count} {Kind(kind)}{(count == 1 ? "" : "s")}");
+    private static IEnumerable<(PinKind Kind, int Count)> Totals(Plan plan) => plan.Supplies.GroupBy(s => s.Kind).Select(g => (g.Key, g.Sum(s => s.LayOut)));
 
     private static string Title(PinKind kind) => char.ToUpperInvariant(Kind(kind)[0]) + Kind(kind)[1..];
 }

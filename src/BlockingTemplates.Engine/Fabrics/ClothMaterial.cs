@@ -19,4 +19,8 @@ public sealed record ClothMaterial(
     Spread? NewtonsPerMetre,
     MaterialSource Source,
     string Told,
-    TakenStretch? Took);
+    TakenStretch? Took)
+{
+    /// <summary>The likely unit of the ratios in newtons a millimetre of width: as strips tell, else the stiff end of what was published.</summary>
+    public double NewtonsPerMm => NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest;
+}

@@ -12,7 +12,7 @@ public sealed class EdgeHolds
     private readonly WirePlanner _planner;
     private readonly SpacingRule _rule;
     private readonly SpacingProfile? _profile;
-    private readonly SpacingRule _limp;
+    private readonly double? _leastMm;
     private readonly Dictionary<int, IReadOnlyList<(double LengthMm, bool Owned)>> _dealt = [];
     private readonly SortedDictionary<int, WiredEdge> _wired = [];
 
@@ -30,8 +30,8 @@ public sealed class EdgeHolds
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(pinned);
         (_planner, _rule, _profile) = (new(piece, pinned, settings, pulls), rule, profile);
-        // A wire too limp for the cloth is held like the edge without it: by the rule, else, where the cloth decides, as close as is allowed.
-        _limp = profile is null ? rule : new(pinned, settings.MinSpacing.Millimetres, settings.MinSpacing.Millimetres, [.. piece.Edges.Select(_ => false)]);
+        // Where the cloth was seen at rest, marks may stand as close as is allowed before a wire counts as too limp to save any; else as close as single pins.
+        _leastMm = profile is null && pulls is null ? null : settings.MinSpacing.Millimetres;
         var rack = new WireRack(settings.Wires);
         foreach (var edge in Enumerable.Range(0, piece.Edges.Count).Where(e => piece.Edges[e].HeldBy == Holding.Wire).OrderByDescending(e => Math.Round(pinned.Edges[e].Curve.Length, 3)))
         {
@@ -59,7 +59,7 @@ public sealed class EdgeHolds
         switch (stitches.Edges[edge].Treatment.HeldBy)
         {
             case Holding.Wire:
-                var wired = _planner.On(stitches, _dealt[edge], forced, at => new EvenSpacing(stitches.Run, stitches.Edges, _limp, at, stitches.IsOwnMirror).Places(), _limp.OnEdge(edge));
+                var wired = _planner.On(stitches, _dealt[edge], forced, pins, _leastMm ?? _rule.OnEdge(edge));
                 _wired[edge] = wired;
                 if (partner is { } other && other != edge)
                     _wired[other] = wired.Mirrored(other, stitches.Run.Length);

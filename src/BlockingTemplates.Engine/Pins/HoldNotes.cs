@@ -50,11 +50,14 @@ public static class HoldNotes
             ? Text($"{wired.Marks.Count} pins, corners included, hold it at both ends of that range")
             : Text($"the {wired.Marks.Count} pins planned hold it at the stiff end, {wired.MarksIfSoft} would do at the soft end");
         var from = wired.Pull.IsMeasured ? "" : " (the piece was not measured, so the habitual stretch of its kind is taken)";
+        var (least, most) = (1000 * wired.Pull.Least, 1000 * wired.Pull.Most);
+        var known = wired.Pull.IsKnown ? "By your strips" : "How stiff this cloth is is not known. " + Published;
+        // Once the cloth was computed, the pull is the one under which a beam sags as the wire does in it.
         findings.Note(
             place,
-            wired.Pull.IsKnown
-            ? Text($"By your strips the cloth, stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from}, pulls at its wire with {1000 * wired.Pull.Least:0.#} to {1000 * wired.Pull.Most:0.#} N a metre: {range}.")
-            : Text($"How stiff this cloth is is not known. Stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from} it pulls with {1000 * wired.Pull.Least:0.#} to {1000 * wired.Pull.Most:0.#} N a metre if it is like a published knit ({PublishedCloth.Softest:0.000} to {PublishedCloth.Stiffest:0.000} N/mm; Singal and others 2024): {range}."),
+            plan.Pulls?.ContainsKey(wired.Edge) == true
+            ? Text($"{known} the wire of the {edge.Name} edge bears, by the computed cloth, as a beam under {least:0.#} to {most:0.#} N a metre: {range}.")
+            : Text($"{known} the cloth, stretched by {100 * wired.Pull.Stretch:0} % across the {edge.Name} edge{from}, pulls at its wire with {least:0.#} to {most:0.#} N a metre: {range}."),
             "Leave out a pin only where the wire stays straight by itself.");
     }
 
@@ -77,6 +80,8 @@ public static class HoldNotes
             Text($"Where the {edge.Name} edge turns too tightly for a straight bar of {findings.Say(settings.Combs.Length.Millimetres)} to stay within {findings.Say(settings.Scallop.Millimetres)} of it, or a gap is too short for one, single pins stand: marks {string.Join(", ", singles.Select(m => m.Number))}."),
             "Use single pins there, or shorter combs.");
     }
+
+    private static string Published => Text($"If it is like a published knit ({PublishedCloth.Softest:0.000} to {PublishedCloth.Stiffest:0.000} N/mm; Singal and others 2024),");
 
     private static string Name(WireForm form) =>
         Text($"a {(form.Kind == WireKind.Stiff ? "stiff" : "flexible")} wire of {form.Diameter.Millimetres:0.##} mm");

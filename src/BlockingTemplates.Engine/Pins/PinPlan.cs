@@ -27,6 +27,9 @@ public sealed record PinPlan
     /// <summary>How wide gaps may be by the cloth, or null where the rule alone decides.</summary>
     public SpacingProfile? Profile { get; init; }
 
+    /// <summary>How wide gaps between single pins might be by the cloth on edges that wires or combs hold now, or null where it was not asked.</summary>
+    public SpacingProfile? SinglePins { get; init; }
+
     /// <summary>What is planned for each edge, in the outline's order.</summary>
     public required IReadOnlyList<EdgePlan> Edges { get; init; }
 

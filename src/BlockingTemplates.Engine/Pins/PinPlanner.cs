@@ -68,12 +68,12 @@ public static class PinPlanner
         return plan with { Edges = EdgePlans.WithSpacing(plan, piece) };
     }
 
-    /// <summary>The plan with its marks placed anew by what the cloth allows.</summary>
+    /// <summary>The plan with its marks placed anew by what the cloth allows, and by its pulls on wires.</summary>
     /// <param name="plan">A plan of the piece.</param>
     /// <param name="piece">The piece.</param>
-    /// <param name="profile">How wide gaps may be.</param>
+    /// <param name="profile">How wide gaps may be; null: single pins stay by the rule.</param>
     /// <param name="fewer">How many gaps fewer than the profile asks for, for the run of edges that an edge belongs to; none unless given.</param>
-    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile profile, Func<int, int>? fewer = null)
+    public static PinPlan Respaced(PinPlan plan, Piece piece, SpacingProfile? profile, Func<int, int>? fewer = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(piece);
@@ -109,6 +109,8 @@ public static class PinPlanner
         List<WiredEdge> wired = [.. other.Wired.Select(w => w.Mirrored(n - 1 - w.Edge, plan.Edges[n - 1 - w.Edge].PinnedMm)).OrderBy(w => w.Edge)];
         plan = plan with
         {
+            Profile = other.Profile?.Mirrored(plan.Pinned),
+            SinglePins = other.SinglePins?.Mirrored(plan.Pinned),
             Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
             Wires = WiresOf(wired, plan.Edges, plan.Settings),
             Wired = wired,

@@ -62,6 +62,10 @@ public sealed class SpacingProfile
     /// <summary>Whether a gap keeps the profile, to a relative tolerance.</summary>
     public bool Holds(double fromMm, double toMm, double tolerance = 1e-6) => SharesUpTo(toMm) - SharesUpTo(fromMm) <= 1 + tolerance;
 
+    /// <summary>The same on the mirrored outline, whose edges run the other way from the same first corner.</summary>
+    /// <param name="pinned">The mirrored outline.</param>
+    public SpacingProfile Mirrored(Outline pinned) => new(pinned, _knots.Reverse().Select(k => (LengthMm - k.Arc, k.Mm)));
+
     private double Over((double Arc, double Mm) last, (double Arc, double Mm) first)
     {
         var wrap = first.Arc + LengthMm - last.Arc;

@@ -108,6 +108,28 @@ public class HeldEdgesTests
     });
 
     [Fact]
+    public void Counts_add_up() => Any.Check(80, given =>
+    {
+        var plan = RandomPieces.Plan(given);
+        var settings = given.Settings with { Owned = plan.Marks.Count / 2, Combs = given.Settings.Combs with { Owned = 3 } };
+        var supplies = Supplies.Of(plan, settings);
+        Assert.Equal(plan.Marks.Count(m => m.Bar is null), supplies.Single(s => s.Kind == PinKind.Pin).LayOut);
+        Assert.Equal(plan.Marks.Count(m => m.Bar is not null), supplies.Where(s => s.Kind == PinKind.Comb).Sum(s => s.LayOut));
+        Assert.Equal(plan.Wires.Count, supplies.Where(s => s.Kind == PinKind.Wire).Sum(s => s.LayOut));
+        foreach (var wires in supplies.Where(s => s.Kind == PinKind.Wire))
+        {
+            Assert.Equal(plan.Wires.Count(w => w.Form == wires.Form && w.LengthMm == wires.LengthMm), wires.LayOut);
+            Assert.Equal(settings.Wires.Owned is null ? null : settings.Wires.Owned.Where(o => (o.Form, (double?)o.Length.Millimetres) == (wires.Form, wires.LengthMm)).Sum(o => o.Count), wires.Owned);
+        }
+
+        // What is bought with what is owned is enough, and nothing is bought that is not needed.
+        Assert.All(supplies.Where(s => s.Owned is not null), s => Assert.Equal(Math.Max(s.Owned!.Value, s.LayOut + s.Spare), s.Owned.Value + s.Buy!.Value));
+        var findings = new Findings(LengthUnit.Centimetres);
+        Supplies.AddNotes(plan, settings, findings);
+        Assert.Equal(supplies.Count(s => s.Owned < s.LayOut), findings.Notes.Count);
+    });
+
+    [Fact]
     public void A_wire_keeps_the_scallop_unless_it_is_too_limp() => Any.Check(80, given =>
     {
         var plan = RandomPieces.Plan(given);

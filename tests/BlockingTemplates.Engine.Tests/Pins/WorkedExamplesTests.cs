@@ -1,13 +1,15 @@
 using System.Globalization;
+using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
+using BlockingTemplates.Engine.Pins.Settling;
 using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Tests.Projects;
 
 namespace BlockingTemplates.Engine.Tests.Pins;
 
-// Every figure of shared/examples/holding.md against what is planned from geometry alone.
+// Every figure of shared/examples/holding.md against what is planned: from geometry alone, and on the computed cloth.
 public class WorkedExamplesTests
 {
     private static readonly string Told = File.ReadAllText(Path.Combine(Reading.Shared, "examples", "holding.md"));
@@ -75,6 +77,25 @@ public class WorkedExamplesTests
         Says($"The longest pull is {pull} instead of 4.0 cm");
         Assert.Contains($"The longest pull is {pull} instead of 4.0 cm", findings.Notes.Single().What, StringComparison.Ordinal);
         Assert.Equal(Length.FromCentimetres(9), settings.Combs.Length);
+    }
+
+    [Fact]
+    public void The_same_on_the_computed_cloth()
+    {
+        var (stole, advice) = Settled("stole-on-wires");
+        var lower = stole.Wired.Single(w => stole.Edges[w.Edge].Name == "lower");
+        Says($"bears as a beam under {1000 * lower.Pull.Least:0.0} to {1000 * lower.Pull.Most:0.0} N a metre", $"{lower.Marks.Count} marks, corners included, instead of 15");
+        Says($"single pins would take {advice.Single(a => a.Edge == lower.Edge).Ways[0].Pins} between the corners");
+        var (half, _) = Settled("half-circle-on-wires");
+        var marks = half.Wired.ToDictionary(w => half.Edges[w.Edge].Name, w => w.Marks.Count);
+        Says($"the round edge of the half circle takes {marks["lower"]} instead of 15, its straight top {marks["top"]} instead of 7");
+    }
+
+    private static (PinPlan Plan, IReadOnlyList<EdgeAdvice> Advice) Settled(string example)
+    {
+        var (placed, piece, settings) = Planned(example);
+        using var study = ClothStudy.Of(piece, settings, placed, Computation.Whole with { WithEnds = false }, new())!;
+        return (study.Pins, EdgeAdvisor.Of(study.Pins, piece, settings));
     }
 
     private static int OnEdge(PinPlan plan, int edge) => plan.Marks.Count(m => m.Edge == edge) + 1;

@@ -21,7 +21,7 @@ internal static class AnchorTrials
     private const double Equal = 0.01;
 
     /// <summary>The trials, least force first; none where no cloth came to rest.</summary>
-    internal static IReadOnlyList<AnchorTrial> Of(Piece piece, PinSettings settings, OrthotropicCloth cloth, Computation computation)
+    internal static IReadOnlyList<AnchorTrial> Of(Piece piece, PinSettings settings, ClothMaterial material, Computation computation)
     {
         string[] names = [.. Candidates(piece.Finished, settings.Anchor)];
         var node = piece.Unblocked!.Length / RimNodes;
@@ -32,7 +32,7 @@ internal static class AnchorTrials
             var plan = PinPlanner.Placed(piece, few with { Anchor = names[i] }, new Findings());
             if (plan is null)
                 return;
-            using var pinned = new PinnedCloth(piece, cloth, node);
+            using var pinned = new PinnedCloth(piece, material.Likely, node) { NewtonsPerMm = material.NewtonsPerMm };
             var pulls = PinningInTurn.Of(plan, pinned, 1, plan.Marks.Count, computation, withForces: true);
             if (pulls.Count == plan.Marks.Count && pulls.Exists(p => p.Force is not null))
                 forces[i] = pulls.Select((p, k) => (p.Force ?? 0, k + 1)).MaxBy(p => p.Item1);

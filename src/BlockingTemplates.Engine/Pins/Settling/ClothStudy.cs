@@ -53,18 +53,21 @@ public sealed class ClothStudy : IDisposable
         PinnedCloth? cloth = null;
         Parallel.Invoke(
             new ParallelOptions { CancellationToken = computation.Cancellation },
-            () => anchors = AnchorTrials.Of(piece, settings, material.Likely, computation),
-            () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMetre is { } known ? known.Likely / 1000 : PublishedCloth.Stiffest });
+            () => anchors = AnchorTrials.Of(piece, settings, material, computation),
+            () => cloth = new(piece, material.Likely) { NewtonsPerMm = material.NewtonsPerMm });
         computation.Cancellation.ThrowIfCancellationRequested();
         if (!isPlaced && settings.Anchor is null && anchors is [{ } taken, ..] && taken.Anchor != pins.Anchor.Name)
             pins = PinPlanner.Placed(piece, settings with { Anchor = taken.Anchor }, new Findings()) ?? pins;
         var settled = settings.Spacing is null && !isPlaced
             ? new ClothSpacing(cloth!, piece, SpacingLimits.Of(settings), computation).Find(pins)
-            : cloth!.Settle(pins, null, computation) is { Rest.Converged: true } kept ? kept : null;
+            : isPlaced ? AtRest(cloth!.Settle(pins, null, computation)) : WireMarks.Fitted(cloth!, piece, pins, computation);
+        if (settled is not null && settings.Spacing is null && !isPlaced)
+            settled = settled with { Plan = settled.Plan with { SinglePins = SinglePinTrial.Of(cloth!, piece, settled, computation) } };
         if (settled is not null)
             return new(piece, settings, computation, material, cloth!, anchors, settled);
         ClothNotes.NotAtRest(computation, false, findings);
         return null;
+        static SettledPins? AtRest(SettledPins pins) => pins.Rest.Converged ? pins : null;
     }
 
     /// <summary>What the cloth does at the pins as they finally stand.</summary>
@@ -103,7 +106,7 @@ public sealed class ClothStudy : IDisposable
         return plan;
         List<PullInTurn> Turns(int from, int to)
         {
-            using var coarse = new PinnedCloth(_piece, _material.Likely, node);
+            using var coarse = new PinnedCloth(_piece, _material.Likely, node) { NewtonsPerMm = _cloth.NewtonsPerMm };
             return PinningInTurn.Of(pins, coarse, from, to, _computation);
         }
     }
@@ -141,10 +144,10 @@ public sealed class ClothStudy : IDisposable
         };
     }
 
-    /// <summary>The free edge from mark to mark of a gap.</summary>
+    /// <summary>The free edge of a gap, from the last stitch held before it to the first held after it.</summary>
     private List<Point> Between(PinPlan pins, IReadOnlyList<Point> rim, MarkGap gap)
     {
-        var (from, to) = (Arc(pins.Marks[gap.From - 1]), Arc(pins.Marks[gap.To - 1]));
+        var (from, to) = (Arc(gap.FromMm), Arc(gap.FromMm + gap.WidthMm));
         var length = _cloth.Mesh.RimLengthMm;
         var wide = to > from ? to - from : to - from + length;
         List<(double Along, Point At)> inside = [];
@@ -157,7 +160,15 @@ public sealed class ClothStudy : IDisposable
         }
 
         return [.. inside.OrderBy(p => p.Along).Select(p => p.At)];
-        double Arc(Mark m) => RimStitches.ArcOf(_cloth.Mesh, m.Edge, m.RestFraction);
+
+        // Along the rim of the mesh, by the arc length along the pinned outline.
+        double Arc(double pinnedMm)
+        {
+            var (edge, left) = (0, pinnedMm % pins.Pinned.Length);
+            while (edge < pins.Edges.Count - 1 && left > pins.Edges[edge].PinnedMm)
+                left -= pins.Edges[edge++].PinnedMm;
+            return RimStitches.ArcOf(_cloth.Mesh, edge, pins.Edges[edge].Match.UnblockedAt(Math.Min(left / pins.Edges[edge].PinnedMm, 1)));
+        }
     }
 
     private (ClothEnd? Soft, ClothEnd? Stiff) Ends(SettledPins settled)

@@ -1,6 +1,7 @@
 using BlockingTemplates.Engine.Fabrics;
 using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
+using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Shapes;
 
 namespace BlockingTemplates.Engine.Pins.Settling;
@@ -111,7 +112,7 @@ public sealed class PinnedCloth : IDisposable
     public HeldMarks Held(PinPlan plan, IReadOnlyList<Mark> marks)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var held = Held(marks);
+        var held = Threaded(plan, marks, _ => true);
         if (plan.Wires.Count == 0)
             return held;
         List<HeldStitch> pins = [.. held.Support.Pins];
@@ -131,12 +132,18 @@ public sealed class PinnedCloth : IDisposable
             }
         }
 
-        var wires = plan.Wires.Select(w => new EdgeWire(
-            w.Edge, w.FromMm / plan.Edges[w.Edge].PinnedMm, w.ToMm / plan.Edges[w.Edge].PinnedMm, w.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[w.Edge].Curve)
-        {
-            Match = plan.Edges[w.Edge].Match,
-        });
-        return new(held.Support with { Pins = pins, Wires = [.. wires] }, markOf);
+        return new(held.Support with { Pins = pins }, markOf);
+    }
+
+    /// <summary>The stitches that some marks hold, and wires that are free to turn about them.</summary>
+    /// <param name="plan">The plan that the wires belong to.</param>
+    /// <param name="marks">The marks.</param>
+    /// <param name="isTaken">Whether the wires of an edge are taken.</param>
+    public HeldMarks Threaded(PinPlan plan, IReadOnlyList<Mark> marks, Func<int, bool> isTaken)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var held = Held(marks);
+        return new(held.Support with { Wires = [.. plan.Wires.Where(w => isTaken(w.Edge)).Select(w => Bending(plan, w))] }, held.MarkOf);
     }
 
     /// <summary>The cloth at rest under some marks.</summary>
@@ -179,9 +186,14 @@ public sealed class PinnedCloth : IDisposable
         ? [(mark.RestFraction, mark.At)]
         : bar.ProngsAt.Select((at, k) => (bar.Rest.From + ((bar.Rest.To - bar.Rest.From) * k / (bar.Prongs - 1)), at));
 
+    private EdgeWire Bending(PinPlan plan, Wire wire)
+    {
+        var edge = plan.Edges[wire.Edge];
+        return new(wire.Edge, wire.FromMm / edge.PinnedMm, wire.ToMm / edge.PinnedMm, wire.Form.BendingStiffness / NewtonsPerMm, plan.Pinned.Edges[wire.Edge].Curve) { Match = edge.Match };
+    }
+
     private double UnblockedMm(int edge) => RimStitches.ArcOf(Mesh, edge, 1) - RimStitches.ArcOf(Mesh, edge, 0);
 
-    /// <summary>The gaps between marks; those under a comb, and between a corner and the end of its wire, are left out.</summary>
     /// <summary>What a mesh of two node distances a stitch reads of the scallop that finer ones come to: less of it, the fewer stitches the gap has.</summary>
     /// <remarks>The closed form of <see cref="ScallopEstimate"/> less what is read too low; the deficit comes from the pinned stitches alone, whatever the gap.</remarks>
     internal static double PartRead(double gapMm, double stitchMm)
@@ -190,6 +202,7 @@ public sealed class PinnedCloth : IDisposable
         return Math.Max(1 - (ReadTooLow / (2 / Math.PI * Math.Log(1 / Math.Sin(half)))), 0.7);
     }
 
+    /// <summary>The gaps between marks; those under a comb, and between a corner and the end of its wire, are left out.</summary>
     private MarkGap[] Gaps(PinPlan plan, Mark[] ring, HeldMarks held, Equilibrium rest)
     {
         if (_line is not { } line || line.Pinned != plan.Pinned)
@@ -202,8 +215,8 @@ public sealed class PinnedCloth : IDisposable
         {
             var width = Arc(g.ToPin) - Arc(g.FromPin);
             width = width > 0 ? width : width + starts[^1];
-            // A wire sags smoothly, so that the mesh reads it as it is; what the cloth dips between the stitches on it comes to that.
-            var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge);
+            // A wire that is not limp sags smoothly, so that the mesh reads it as it is; what the cloth dips between the stitches on it comes to that.
+            var wired = plan.Wired.FirstOrDefault(w => w.Edge == g.Edge && !w.IsLimp);
             var scallop = wired is not null ? g.ScallopMm + (Math.Sign(g.ScallopMm) * wired.DipBetweenStitchesMm) : _isCorrected ? g.ScallopMm / PartRead(width, NeededSpacing.StitchMm(plan, g.Edge)) : g.ScallopMm;
             return new MarkGap(
                 ring[held.MarkOf[g.FromPin]].Number, ring[held.MarkOf[g.ToPin]].Number, Arc(g.FromPin), width, scallop, g.Edge, plan.Edges[g.Edge].Match.PinnedOf(g.Fraction), g.Determined)

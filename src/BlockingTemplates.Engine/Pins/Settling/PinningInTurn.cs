@@ -8,7 +8,9 @@ namespace BlockingTemplates.Engine.Pins.Settling;
 /// The first pin finds the cloth on its lay line, the second on the lay line moved by the first pull; after that the cloth
 /// is at rest under the pins so far. Each rest starts from the one before it. While few pins hold, most of the cloth is
 /// slack and lies where friction leaves it: there it is kept near an even shape by more than the little stiffness that a
-/// fully pinned piece takes (on the shipped examples that moves no pull by more than 1 mm once ten pins hold).
+/// fully pinned piece takes (on the shipped examples that moves no pull by more than 1 mm once ten pins hold). Wires are in
+/// from the first pin on, since they are threaded before it, free to turn about the pins; those on curves later, as
+/// <see cref="WiresInTurn"/> says, and pulls until then are told as approximate.
 /// </remarks>
 internal static class PinningInTurn
 {
@@ -32,6 +34,7 @@ internal static class PinningInTurn
     internal static List<PullInTurn> Of(PinPlan plan, PinnedCloth cloth, int from, int to, Computation computation, bool withForces = false)
     {
         List<PullInTurn> pulls = [];
+        var wires = new WiresInTurn(plan);
         IReadOnlyList<Point>? places = null;
         double? force = null;
         for (var number = from; number <= to && !computation.IsTimeUp; number++)
@@ -50,7 +53,7 @@ internal static class PinningInTurn
 
             if (number > from)
                 pulls[^1] = pulls[^1] with { Force = force };
-            pulls.Add(new(before.Count < 2 ? OnLayLine(mark, before) : cloth.StitchAt(mark, places!), canTurn, null));
+            pulls.Add(new(before.Count < 2 ? OnLayLine(mark, before) : cloth.StitchAt(mark, places!), canTurn || !wires.AreAllTaken(before), null));
         }
 
         if (withForces && pulls.Count == to - from + 1 && to >= 2)
@@ -62,10 +65,11 @@ internal static class PinningInTurn
 
         return pulls;
 
-        // On the last of the marks; wires are left out here, since they hold little while few pins hold them.
-        double Force(List<Mark> under, Equilibrium rest) => cloth.Held(under).Loads(rest, under.Count)[^1].Length;
+        // On the last of the marks.
+        double Force(List<Mark> under, Equilibrium rest) => Held(under).Loads(rest, under.Count)[^1].Length;
+        HeldMarks Held(List<Mark> under) => cloth.Threaded(plan, under, e => wires.AreTaken(e, under));
         Equilibrium Rest(List<Mark> under, bool canTurn) => cloth.Hold(
-            cloth.Held(under).Support, places, computation, tolerance: Tolerance, slackShare: canTurn ? StayWhileTurning : under.Count <= Few ? StayOfFew : StayOfMany);
+            Held(under).Support, places, computation, tolerance: Tolerance, slackShare: canTurn ? StayWhileTurning : under.Count <= Few ? StayOfFew : StayOfMany);
     }
 
     private static Point OnLayLine(Mark mark, List<Mark> before) => mark.Rest!.Value + (before.Count == 0 ? default : before[0].Pull!.Value);

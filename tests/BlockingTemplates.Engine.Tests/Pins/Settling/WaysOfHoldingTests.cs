@@ -1,10 +1,8 @@
 using System.Globalization;
 using BlockingTemplates.Engine.Fabrics;
-using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
 using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Pins.Settling;
-using BlockingTemplates.Engine.Pins.Wires;
 using BlockingTemplates.Engine.Tests.Projects;
 
 namespace BlockingTemplates.Engine.Tests.Pins.Settling;
@@ -34,12 +32,30 @@ public class WaysOfHoldingTests
         Assert.True(Set(Holding.Wire) < Set(Holding.Pins) && Set(Holding.Comb) < Set(Holding.Pins), told);
         foreach (var row in rows)
             Assert.True(Told.Contains(row, StringComparison.Ordinal), $"The table in holding.md should say:\n{told}");
+        foreach (var (way, held) in ways)
+            Assert.Equal(InReadme(way, held.Plan), ReadmeCell(way, example));
     }
 
     private static (int Pins, int Combs, int Wires, int Set) Counts(PinPlan plan)
     {
         var combs = plan.Marks.Count(m => m.Kind == PinKind.Comb);
         return (plan.Marks.Count - combs, combs, plan.Wires.Count, plan.Marks.Count + plan.Wires.Count);
+    }
+
+    private static string InReadme(Holding way, PinPlan plan)
+    {
+        var (pins, combs, wires, _) = Counts(plan);
+        return way switch { Holding.Pins => $"{pins} pins", Holding.Wire => $"{wires} wires, {pins} pins", _ => $"{combs} combs, {pins} pins" };
+    }
+
+    // The README's table: a column for each piece, a row for each way.
+    private static string ReadmeCell(Holding way, string example)
+    {
+        var lines = File.ReadAllLines(Path.Combine(Reading.Shared, "..", "README.md"));
+        string[] Cells(string line) => [.. line.Split('|', StringSplitOptions.TrimEntries)];
+        var head = Array.FindIndex(lines, l => l.StartsWith("| held all round by", StringComparison.Ordinal));
+        var row = lines.Skip(head + 2).First(l => l.StartsWith(way switch { Holding.Pins => "| pins", Holding.Wire => "| wires", _ => "| combs" }, StringComparison.Ordinal));
+        return Cells(row)[Array.IndexOf(Cells(lines[head]), $"`{example}`")];
     }
 
     private static string Row(string example, Holding way, SettledPins held)
@@ -52,18 +68,7 @@ public class WaysOfHoldingTests
 
     private static SettledPins Held(string example, Holding way)
     {
-        var project = Reading.Reader.Read(File.ReadAllBytes(Path.Combine(Reading.Shared, "examples", example + ".jsonc"))).Project!;
-        WireForm stiff = new(WireKind.Stiff, Length.FromMillimetres(1.5)), flexible = new(WireKind.Flexible, Length.FromMillimetres(1.2));
-        var settings = project.Pins with
-        {
-            Owned = null,
-            Wires = project.Pins.Wires with { Owned = [new(Length.FromCentimetres(150), 9, stiff), new(Length.FromCentimetres(90), 9, stiff), new(Length.FromCentimetres(110), 9, flexible)] },
-        };
-        var request = new PieceRequest(project.Kind, project.Finished, project.Unblocked, project.Edges, project.FaceUp, project.MeasuredFaceUp, project.EvenOut, project.Fabric);
-        var piece = DampPiece.Of(PieceMaker.Make(request, new())!, new());
-        piece = piece with { Edges = [.. piece.Edges.Select(e => e with { Hold = way })] };
-        var placed = PinPlanner.Placed(piece, settings, new())!;
-        settings = settings with { Anchor = placed.Anchor.Name };
+        var (piece, settings, placed) = HeldExample.Of(example, way);
         var study = ClothStudy.Of(piece, settings, placed, Computation.Whole with { WithEnds = false }, new());
         Assert.NotNull(study);
         return study.Settled;

@@ -25,5 +25,12 @@ public class WireFormTests
         Assert.True(Form(kind, 2 * diameter).TightestRadiusMm > 2 * radius * 0.99);
     }
 
+    // Stainless spring wire thicker than 2.5 mm has rows of its own (Shigley, table 10-4: 2065 / d^0.263 up to 5 mm, 2911 / d^0.478 up to 10 mm).
+    [Theory]
+    [InlineData(4, 193_000 * 4 / (2 * 0.65 * 1434.1))]
+    [InlineData(6, 193_000 * 6 / (2 * 0.65 * 1236.2))]
+    public void Thick_spring_wire_yields_by_the_rows_of_its_own_diameters(double diameter, double radius) =>
+        Assert.Equal(radius, Form(WireKind.Flexible, diameter).TightestRadiusMm, 0.1);
+
     private static WireForm Form(WireKind kind, double mm) => new(kind, Length.FromMillimetres(mm));
 }

@@ -1,36 +1,13 @@
-using BlockingTemplates.Engine.Fabrics;
-using BlockingTemplates.Engine.Measure;
 using BlockingTemplates.Engine.Pieces;
-using BlockingTemplates.Engine.Pins;
 using BlockingTemplates.Engine.Shapes;
 using BlockingTemplates.Engine.Tests.Pieces;
+using static BlockingTemplates.Engine.Tests.Pins.SaidEdges;
 
 namespace BlockingTemplates.Engine.Tests.Pins;
 
-// Edges with points, with a mark at every so many stitches, and with stitches whose place is known.
-public class SaidEdgesTests
+// Edges with points or scallops.
+public class EdgesWithPointsTests
 {
-    private static readonly EdgePoints Ten = new(10, Mm(30), Mm(20), PointShape.Scallop);
-
-    private static Length Mm(double value) => Length.FromMillimetres(value);
-
-    private static EdgeTreatment Counted(int count) => EdgeTreatment.Unsaid with { Count = count };
-
-    private static (Piece Piece, PinPlan Plan, Findings Findings) Planned(PieceRequest request, string anchor = "none", SpringBack? springBack = null)
-    {
-        var findings = new Findings(LengthUnit.Centimetres);
-        var piece = Given.Made(request with { Fabric = FabricSettings.Unsaid with { SpringBack = springBack ?? new(0, 0) } }, findings);
-        var plan = PinPlanner.Plan(piece, PinSettings.Default with { Anchor = anchor }, findings);
-        return (piece, Assert.IsType<PinPlan>(plan), findings);
-    }
-
-    private static PieceRequest Rectangle(params (string Name, EdgeTreatment Said)[] edges) =>
-        Given.Request(new RectanglePiece(), Given.Finished(("width", 400), ("length", 1000)), Given.Unblocked(("lower", 350), ("right", 900), ("top", 350), ("left", 900)))
-            with
-        { Edges = edges.ToDictionary(e => e.Name, e => e.Said) };
-
-    private static List<Mark> On(PinPlan plan, int edge) => [.. plan.Marks.Where(m => m.Edge == edge).OrderBy(m => m.Fraction)];
-
     [Fact]
     public void An_edge_with_scallops_has_a_mark_at_each_tip_and_none_between()
     {
@@ -130,99 +107,6 @@ public class SaidEdgesTests
     }
 
     [Fact]
-    public void Marks_at_every_eighth_stitch_stand_there_whatever_the_spacing()
-    {
-        var (_, plan, _) = Planned(Rectangle(("right", Counted(160) with { Every = 8 })));
-        Assert.Equal(Enumerable.Range(0, 20).Select(k => 8.0 * k), On(plan, 1).Select(m => m.Count!.Value));
-        Assert.Equal("as asked; every 8th stitch", plan.Edges[1].SpacingRule);
-    }
-
-    [Fact]
-    public void An_anchored_edge_with_set_places_gets_no_mark_between_them()
-    {
-        var (_, plan, _) = Planned(Rectangle(("lower", Counted(110) with { Every = 10 })), "lower");
-        Assert.Equal(Enumerable.Range(0, 11).Select(k => 10.0 * k), On(plan, 0).Select(m => m.Count!.Value));
-        Assert.All(On(plan, 0), m => Assert.Equal((1, true), (m.Round, m.IsAnchor)));
-    }
-
-    [Fact]
-    public void Marks_further_apart_than_the_cap_are_noted_and_stay()
-    {
-        var (_, plan, findings) = Planned(Rectangle(("right", Counted(160) with { Every = 20 })));
-        var note = Assert.Single(findings.Notes, n => n.Place == "piece.edges.right.every");
-        Assert.Contains("up to 12.5 cm apart", note.What, StringComparison.Ordinal);
-        Assert.Equal(8, On(plan, 1).Count);
-    }
-
-    [Theory]
-    [InlineData(90, 8)]
-    [InlineData(92, 8)]
-    [InlineData(91, 7)]
-    [InlineData(91, 8)]
-    [InlineData(3, 2)]
-    [InlineData(2, 2)]
-    [InlineData(5, 5)]
-    [InlineData(9, 1)]
-    public void On_an_edge_that_mirrors_itself_stitches_are_counted_off_from_both_corners(int count, int every)
-    {
-        var (_, plan, _) = Planned(Rectangle(("lower", Counted(count) with { Every = every })));
-        Assert.NotNull(plan.Mirror);
-        double[] at = [.. On(plan, 0).Select(m => m.Count!.Value), count];
-        Assert.Equal(at.Select(a => count - a).Order(), at);
-        var gaps = at.Zip(at.Skip(1), (a, b) => b - a).ToList();
-        Assert.All(gaps, g => Assert.InRange(g, 1, every));
-        Assert.True(gaps.Count(g => g != every) <= 3);
-    }
-
-    [Fact]
-    public void Stations_move_the_edge_points_and_their_stretch_but_not_the_marks()
-    {
-        var even = Planned(Rectangle(("right", Counted(100)), ("left", Counted(100))));
-        var (_, plan, _) = Planned(Rectangle(
-            ("right", Counted(100) with { Stations = [new(40, Mm(270), null)] }),
-            ("left", Counted(100) with { Stations = [new(60, Mm(630), null)] })));
-        Assert.NotNull(plan.Mirror);
-        Assert.Equal(On(even.Plan, 1).Select(m => m.Fraction), On(plan, 1).Select(m => m.Fraction), (a, b) => Math.Abs(a - b) < 1e-12);
-        foreach (var mark in On(plan, 1))
-        {
-            // Piecewise linear: stitch 40 of 100 at 270 of 900 mm, so 6.75 mm a stitch before it and 10.5 mm after.
-            var k = mark.Count!.Value;
-            var along = k <= 40 ? 6.75 * k : 270 + (10.5 * (k - 40));
-            Assert.Equal(along, plan.Edges[1].OnTape(mark.Fraction)!.Value, 6);
-            Assert.Equal(along / 900, mark.RestFraction, 9);
-            Assert.InRange(mark.Rest!.Value.DistanceTo(plan.LayLine!.Edges[1].Curve.At(along / 900)), 0, 1e-9);
-        }
-    }
-
-    [Fact]
-    public void A_stitch_that_shall_lie_somewhere_on_the_finished_edge_takes_its_neighbours_along()
-    {
-        var (_, plan, _) = Planned(Rectangle(("right", Counted(100) with { Every = 10, Stations = [new(40, null, Mm(500))] })));
-        var marks = On(plan, 1);
-        Assert.Equal(Enumerable.Range(0, 10).Select(k => k <= 4 ? 125.0 * k : 500 + (500.0 / 6 * (k - 4))), marks.Select(m => m.At.Y - marks[0].At.Y), (a, b) => Math.Abs(a - b) < 1e-6);
-        Assert.All(marks, m => Assert.Equal(m.Count!.Value / 100, m.RestFraction, 9));
-        Assert.Null(plan.Mirror);
-    }
-
-    [Fact]
-    public void The_middle_of_an_edge_is_its_middle_stitch()
-    {
-        var (_, plan, _) = Planned(Rectangle(("right", Counted(100) with { Stations = [new(40, null, Mm(500))] })), "middle of right");
-        var anchor = Assert.Single(plan.Marks, m => m.IsAnchor);
-        Assert.Equal(50, anchor.Count);
-        Assert.Equal(500 + (500.0 / 6), anchor.Fraction * 1000, 6);
-        Assert.InRange(anchor.Pull!.Value.Length, 0, 1e-9);
-    }
-
-    [Fact]
-    public void A_mark_on_such_an_edge_is_not_moved_off_a_seam()
-    {
-        var (_, plan, _) = Planned(Rectangle(("right", Counted(120) with { Points = Ten }), ("left", Counted(120) with { Every = 6 }), ("top", Counted(91))));
-        Assert.All(plan.Marks.Where(m => m.Edge is 1 or 3), m => Assert.Null(MarkShift.Moved(plan, m.Number, 1)));
-        Assert.Contains(plan.Marks.Where(m => m.Edge == 2), m => MarkShift.Moved(plan, m.Number, 1) is not null);
-    }
-
-    [Fact]
     public void Scallops_past_the_half_circle_are_a_problem_with_the_greatest_depth()
     {
         var problem = Assert.Single(Given.Problems(Rectangle(("right", EdgeTreatment.Unsaid with { Points = Ten with { Depth = Mm(60) } }))));
@@ -241,22 +125,5 @@ public class SaidEdgesTests
         var problem = Assert.Single(Given.Problems(request with { Edges = new Dictionary<string, EdgeTreatment> { ["right"] = EdgeTreatment.Unsaid with { Points = new(4, Mm(950)) } } }));
         Assert.Equal("piece.edges.right.points", problem.Path);
         Assert.Contains("the finished outline crosses or touches itself", problem.What, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Stations_beyond_the_edge_are_problems_of_their_own()
-    {
-        var problems = Given.Problems(Rectangle(("right", Counted(100) with { Stations = [new(40, Mm(950), null), new(60, null, Mm(1000))] })));
-        Assert.Equal(["piece.edges.right.stations[0].at", "piece.edges.right.stations[1].finished"], problems.Select(p => p.Path));
-        Assert.Contains("Stitch 40 of the right edge stands at 95.0 cm, but the unblocked edge is 90.0 cm long.", problems[0].What, StringComparison.Ordinal);
-        Assert.Contains("the finished edge is 100.0 cm long.", problems[1].What, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Measured_stitches_of_a_piece_that_was_not_measured_are_noted()
-    {
-        var (_, plan, findings) = Planned(Rectangle(("right", Counted(100) with { Stations = [new(40, Mm(270), null)] })) with { Unblocked = null });
-        Assert.Contains(findings.Notes, n => n.Place == "piece.edges.right.stations" && n.What.Contains("left out", StringComparison.Ordinal));
-        Assert.True(plan.Edges[1].Match.IsEven);
     }
 }
