@@ -21,6 +21,7 @@ internal sealed record PlanAnswer(
     IReadOnlyList<SupplyAnswer> Supplies,
     IReadOnlyList<WireWords> Wires,
     IReadOnlyList<AdviceAnswer> Advice,
+    string AdviceFor,
     IReadOnlyList<PinAnswer> Marks,
     IReadOnlyList<string> Files,
     IReadOnlyList<string> Cautions);

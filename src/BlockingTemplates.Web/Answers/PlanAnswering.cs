@@ -45,6 +45,7 @@ internal static class PlanAnswering
             [.. plan.Supplies.Select(s => new SupplyAnswer(HoldWords.Kind(s.Kind), HoldWords.Name(s, units), s.LayOut, s.Spare, s.Owned, s.Buy))],
             WireWords.Of(plan),
             [.. AdviceWords.Of(plan).Zip(plan.Advice, (words, a) => new AdviceAnswer(words, Words.For(a.Suggested), plan.Pins.Edges[a.Edge].Treatment.Hold == a.Suggested))],
+            AdviceWords.CountedFor(plan),
             [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, Say))],
             PartFiles.Names(parts),
             CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use));
