@@ -13,6 +13,7 @@ namespace BlockingTemplates.Drawing.Guides;
 internal static class HoldingLists
 {
     private const double HeadingAndWordsMm = 25;
+    private const double SmallWordsMm = 10;
 
     /// <summary>Goes on where the flow stands: where all is pinned, that is a few lines.</summary>
     public static void Draw(Plan plan, PageFlow flow)
@@ -34,12 +35,13 @@ internal static class HoldingLists
     {
         if (plan.Pins.Wires.Count == 0)
             return;
+        Table table = new([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]);
+        flow.Keep(HeadingAndWordsMm + SmallWordsMm + table.KeptMm(plan.Pins.Wires.Count));
         flow.Heading("Wires");
         flow.Paragraph($"Run each wire through {Every(plan.Project.Pins.Wires.Every)} of its edge before the piece is laid down, its ends {say(WireSettings.StandsOut.Millimetres)} beyond the corners. Set the pins of its marks on the inner side of the wire. Corners have pins of their own, where two wires meet too. Wire ends are sharp: mind eyes and hands, and cap or bend them.", TextStyle.Body);
         flow.Paragraph("From, to: along the pinned edge from its first corner, and its stitch or row. A wire lies beside the next one where their places overlap. May sag: between its pins, as a beam under the cloth's greatest pull.", TextStyle.Small);
         flow.Gap(1);
-        new Table([new("Wire", Weight: FontWeight.Bold), new("Edge", TextAlign.Left), new("Length"), new("From"), new("To"), new("Through"), new("May sag")]).Draw(
-            flow, [.. WireWords.Of(plan).Select(w => (IReadOnlyList<string>)[w.Number, w.Edge, w.Length, w.From, w.To, w.Through, w.MaySag])]);
+        table.Draw(flow, [.. WireWords.Of(plan).Select(w => (IReadOnlyList<string>)[w.Number, w.Edge, w.Length, w.From, w.To, w.Through, w.MaySag])]);
     }
 
     private static void Combs(Plan plan, PageFlow flow, Func<double, string> say)

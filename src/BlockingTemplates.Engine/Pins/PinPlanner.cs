@@ -111,6 +111,7 @@ public static class PinPlanner
         {
             Profile = other.Profile?.Mirrored(plan.Pinned),
             SinglePins = other.SinglePins?.Mirrored(plan.Pinned),
+            Pulls = other.Pulls?.ToDictionary(p => n - 1 - p.Key, p => p.Value),
             Marks = Numbered(places, plan.Edges, plan.Pinned, plan.LayLine, plan.Anchor, plan.Settings.Combs.Prongs),
             Wires = WiresOf(wired, plan.Edges, plan.Settings),
             Wired = wired,
