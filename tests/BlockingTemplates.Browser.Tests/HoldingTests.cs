@@ -35,7 +35,7 @@ public class HoldingTests(Chromium chromium)
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin pinning" }).ClickAsync();
         await Expect(page.Locator(".number")).ToHaveTextAsync("1");
         var told = await server.GetAsync("/api/copies/p1/pins");
-        var kinds = told.GetProperty("plan").GetProperty("marks").EnumerateArray().Select(m => m.GetProperty("kind").GetString()!).ToList();
+        var kinds = told.GetProperty("marks").EnumerateArray().Select(m => m.GetProperty("kind").GetString()!).ToList();
         var wires = told.GetProperty("plan").GetProperty("wires").GetArrayLength();
         var combs = kinds.Count(k => k == "comb");
         Assert.True(kind == "wire" ? wires > 0 : combs > 0);

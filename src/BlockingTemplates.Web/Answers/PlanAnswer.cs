@@ -22,6 +22,5 @@ internal sealed record PlanAnswer(
     IReadOnlyList<WireWords> Wires,
     IReadOnlyList<AdviceAnswer> Advice,
     string AdviceFor,
-    IReadOnlyList<PinAnswer> Marks,
     IReadOnlyList<string> Files,
     IReadOnlyList<string> Cautions);

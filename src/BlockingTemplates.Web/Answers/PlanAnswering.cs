@@ -46,9 +46,15 @@ internal static class PlanAnswering
             WireWords.Of(plan),
             [.. AdviceWords.Of(plan).Zip(plan.Advice, (words, a) => new AdviceAnswer(words, Words.For(a.Suggested), plan.Pins.Edges[a.Edge].Treatment.Hold == a.Suggested))],
             AdviceWords.CountedFor(plan),
-            [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, Say))],
             PartFiles.Names(parts),
             CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use));
+    }
+
+    /// <summary>The marks of one of the plans, for pinning.</summary>
+    public static IReadOnlyList<PinAnswer> Marks(Plan plan)
+    {
+        var (view, units) = (PlanView.Of(plan), plan.Project.Units);
+        return [.. plan.Pins.Marks.Select(m => Pin(plan, m, view, mm => LengthWords.Of(Length.FromMillimetres(mm), units)))];
     }
 
     private static GuideAnswer Guide(Guide guide)

@@ -29,7 +29,8 @@ internal sealed class PinRoutes(CopyRoutes copies)
     private static async Task Tell(HttpContext context, WorkingCopy copy)
     {
         var answer = await copy.PinnedAnswerAsync(context.RequestAborted).ConfigureAwait(false);
-        await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, answer is not null && PartOf(copy, answer) is { } part ? PlanAnswering.Of(answer.Parts, part) : null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+        var (plan, marks) = answer is not null && PartOf(copy, answer) is { } part ? (PlanAnswering.Of(answer.Parts, part), PlanAnswering.Marks(answer.Parts[part].Plan)) : (null, null);
+        await Reply.Json(context, new(copy.Pins, copy.ChangedSincePinning, plan, marks), PageJson.Default.PinningAnswer).ConfigureAwait(false);
     }
 
     private static async Task Step(HttpContext context, WorkingCopy copy)
@@ -49,7 +50,7 @@ internal sealed class PinRoutes(CopyRoutes copies)
             await Tell(context, copy).ConfigureAwait(false);
         }
         else if (copy.Step(step.Step ?? "", step.Number) is { } next)
-            await Reply.Json(context, new(next, copy.ChangedSincePinning, null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
+            await Reply.Json(context, new(next, copy.ChangedSincePinning, null, null), PageJson.Default.PinningAnswer).ConfigureAwait(false);
         else
             await Reply.Refuse(context, StatusCodes.Status400BadRequest, "There is no such step, or no such pin.").ConfigureAwait(false);
     }

@@ -8,6 +8,7 @@ namespace BlockingTemplates.Web.Stages;
 /// </remarks>
 internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : IDisposable
 {
+    private static readonly TimeSpan _pause = TimeSpan.FromMilliseconds(60);
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _quick = new(1);
     private readonly SemaphoreSlim _slow = new(1);
@@ -128,6 +129,8 @@ internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : I
     {
         try
         {
+            // The quick answer is drawn first.
+            await Task.Delay(_pause, cancellation).ConfigureAwait(false);
             await _slow.WaitAsync(cancellation).ConfigureAwait(false);
             try
             {

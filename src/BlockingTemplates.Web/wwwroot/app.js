@@ -9,6 +9,7 @@ import { afterMeasure, measure } from "/parts/measure.js";
 import { afterSee, see } from "/parts/see.js";
 import { print } from "/parts/print.js";
 import { afterPin, pin, Pinning } from "/parts/pin.js";
+import { lookAnew } from "/parts/stage.js";
 import { shareCard, toggleShare } from "/parts/share.js";
 
 const parts = { measure: "Measure", see: "See", print: "Print", pin: "Pin" };
@@ -106,9 +107,10 @@ async function go() {
 }
 
 addEventListener("hashchange", () => go().catch(e => page.say(e.message)));
-addEventListener("resize", () => page.draw());
-document.addEventListener("focusout", e => { if (e.target.closest?.(".room")) setTimeout(() => page.draw(), 150); });
-document.fonts?.addEventListener("loadingdone", () => page.draw());
+const drawAnew = () => { lookAnew(); page.draw(); };
+addEventListener("resize", drawAnew);
+document.addEventListener("focusout", e => { if (e.target.closest?.(".room")) setTimeout(drawAnew, 150); });
+document.fonts?.addEventListener("loadingdone", drawAnew);
 document.addEventListener("toggle", () => page.draw(), true);
 document.addEventListener("keydown", e => { if (page.part === "pin" && page.work) page.pinning.key(e); });
 

@@ -82,9 +82,9 @@ export class Work {
     this.text = next;
     this.steps.push(step);
     localStorage.setItem(this.key, JSON.stringify({ base: this.base, text: next }));
-    // At once; what is typed while an answer is under way goes together after it.
+    // At once, before anything is drawn; what is typed while an answer is under way goes together after it.
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.send(), 0);
+    queueMicrotask(() => this.send());
     this.changed();
   }
 
@@ -143,16 +143,18 @@ export class Work {
   }
 
   async heard(change) {
-    this.progress = change.part === null ? null : { part: change.part, words: change.words };
+    const before = [this.progress, this.pins];
+    if (this.progress?.part !== change.part || this.progress?.words !== change.words) this.progress = change.part === null ? null : { part: change.part, words: change.words };
     if (change.pins && (!this.pins || change.pins.change > this.pins.change)) this.pins = change.pins;
     try {
       if (this.isSent && change.version > this.base) {
         await this.fetchText();
         await this.fetchAnswer();
+        this.changed();
       } else if (this.isSent && (this.answer?.version !== change.answeredVersion || this.answer?.stage !== change.answeredStage) && change.answeredVersion === this.base) {
         await this.fetchAnswer();
       }
     } catch { /* heard again with the next change */ }
-    this.changed();
+    if (this.progress !== before[0] || this.pins !== before[1]) this.changed();
   }
 }

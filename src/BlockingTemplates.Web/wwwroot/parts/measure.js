@@ -122,7 +122,7 @@ export function afterMeasure(work, root) {
     const holder = root.querySelector(`[data-picture=${which}]`);
     if (holder && picture) show(holder, picture.svg);
     const place = root.querySelector(`[data-room=${which}]`);
-    if (place && picture) layOut(place, picture);
+    if (place && picture) layOut(place, picture, work.answer);
   }
   const small = root.querySelector("[data-picture=small]");
   if (small && work.answer?.plan) switchLayers(show(small, work.answer.plan.view), name => !["sheets", "stretch", "numbers", "predicted edge"].includes(name));

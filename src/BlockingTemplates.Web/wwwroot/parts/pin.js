@@ -23,7 +23,7 @@ export class Pinning {
   learn(answer) {
     if (answer.pins && (!this.pins || answer.pins.change >= this.pins.change)) this.work.pins = answer.pins;
     this.changedSince = answer.changedSince;
-    if (answer.plan) [this.plan, this.count] = [answer.plan, (this.count ?? 0) + 1];
+    if (answer.plan) [this.plan, this.count] = [{ ...answer.plan, marks: answer.marks }, (this.count ?? 0) + 1];
     this.page.draw();
   }
 

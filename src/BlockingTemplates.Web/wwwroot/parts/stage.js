@@ -76,11 +76,19 @@ function nudge(e, work, which, index) {
   give(work, path, handle, handle.valueMm + count * unit.step * unit.mm, unit);
 }
 
-// Lays the fields out beside their places where there is room, else below the drawing.
-export function layOut(room, picture) {
-  const fields = [...room.querySelectorAll(".field[data-place]")];
+let look = 0;
+
+// To be called when fields may have become larger or smaller: another width, another font.
+export function lookAnew() {
+  look++;
+}
+
+// Lays the fields out beside their places where there is room, else below the drawing: once for each answer.
+export function layOut(room, picture, answer) {
   const drawn = room.querySelector(".drawn");
-  if (!drawn || !picture) return;
+  if (!drawn || !picture || (room.laidOf === answer && room.laidLook === look)) return;
+  [room.laidOf, room.laidLook] = [answer, look];
+  const fields = [...room.querySelectorAll(".field[data-place]")];
   const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
   const width = room.clientWidth;
   const isWide = width >= 44 * rem && fields.length > 0;
