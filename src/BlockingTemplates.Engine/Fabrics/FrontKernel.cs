@@ -5,6 +5,7 @@ using System.Runtime.Intrinsics;
 namespace BlockingTemplates.Engine.Fabrics;
 
 /// <summary>Dense steps of a front, stored by columns with lengths in multiples of 4.</summary>
+/// <remarks>Products are rounded before they are added, never fused with the sum: a processor that cannot fuse them, or a native build for any processor, comes to the same last digit.</remarks>
 internal static class FrontKernel
 {
     private const int Block = 32;
@@ -86,21 +87,21 @@ internal static class FrontKernel
             var a1 = Vector256.LoadUnsafe(ref a, 4);
             var a2 = Vector256.LoadUnsafe(ref a, 8);
             var b0 = Vector256.Create(b);
-            c00 = Vector256.MultiplyAddEstimate(a0, b0, c00);
-            c10 = Vector256.MultiplyAddEstimate(a1, b0, c10);
-            c20 = Vector256.MultiplyAddEstimate(a2, b0, c20);
+            c00 += a0 * b0;
+            c10 += a1 * b0;
+            c20 += a2 * b0;
             var b1 = Vector256.Create(Unsafe.Add(ref b, 1));
-            c01 = Vector256.MultiplyAddEstimate(a0, b1, c01);
-            c11 = Vector256.MultiplyAddEstimate(a1, b1, c11);
-            c21 = Vector256.MultiplyAddEstimate(a2, b1, c21);
+            c01 += a0 * b1;
+            c11 += a1 * b1;
+            c21 += a2 * b1;
             var b2 = Vector256.Create(Unsafe.Add(ref b, 2));
-            c02 = Vector256.MultiplyAddEstimate(a0, b2, c02);
-            c12 = Vector256.MultiplyAddEstimate(a1, b2, c12);
-            c22 = Vector256.MultiplyAddEstimate(a2, b2, c22);
+            c02 += a0 * b2;
+            c12 += a1 * b2;
+            c22 += a2 * b2;
             var b3 = Vector256.Create(Unsafe.Add(ref b, 3));
-            c03 = Vector256.MultiplyAddEstimate(a0, b3, c03);
-            c13 = Vector256.MultiplyAddEstimate(a1, b3, c13);
-            c23 = Vector256.MultiplyAddEstimate(a2, b3, c23);
+            c03 += a0 * b3;
+            c13 += a1 * b3;
+            c23 += a2 * b3;
             a = ref Unsafe.Add(ref a, lda);
             b = ref Unsafe.Add(ref b, lda);
         }
@@ -117,10 +118,10 @@ internal static class FrontKernel
         for (var k = 0; k < depth; k++)
         {
             var a0 = Vector256.LoadUnsafe(ref a);
-            c0 = Vector256.MultiplyAddEstimate(a0, Vector256.Create(b), c0);
-            c1 = Vector256.MultiplyAddEstimate(a0, Vector256.Create(Unsafe.Add(ref b, 1)), c1);
-            c2 = Vector256.MultiplyAddEstimate(a0, Vector256.Create(Unsafe.Add(ref b, 2)), c2);
-            c3 = Vector256.MultiplyAddEstimate(a0, Vector256.Create(Unsafe.Add(ref b, 3)), c3);
+            c0 += a0 * Vector256.Create(b);
+            c1 += a0 * Vector256.Create(Unsafe.Add(ref b, 1));
+            c2 += a0 * Vector256.Create(Unsafe.Add(ref b, 2));
+            c3 += a0 * Vector256.Create(Unsafe.Add(ref b, 3));
             a = ref Unsafe.Add(ref a, lda);
             b = ref Unsafe.Add(ref b, lda);
         }
@@ -155,10 +156,10 @@ internal static class FrontKernel
         for (var i = first; i < rows; i += 4)
         {
             var sum = Vector256.LoadUnsafe(ref column, (nuint)i);
-            sum = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref a, (nuint)i), f0, sum);
-            sum = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref a1, (nuint)i), f1, sum);
-            sum = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref a2, (nuint)i), f2, sum);
-            sum = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref a3, (nuint)i), f3, sum);
+            sum += Vector256.LoadUnsafe(ref a, (nuint)i) * f0;
+            sum += Vector256.LoadUnsafe(ref a1, (nuint)i) * f1;
+            sum += Vector256.LoadUnsafe(ref a2, (nuint)i) * f2;
+            sum += Vector256.LoadUnsafe(ref a3, (nuint)i) * f3;
             sum.StoreUnsafe(ref column, (nuint)i);
         }
     }
@@ -167,6 +168,6 @@ internal static class FrontKernel
     {
         var f = Vector256.Create(-Unsafe.Add(ref a, j));
         for (var i = first; i < rows; i += 4)
-            Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref a, (nuint)i), f, Vector256.LoadUnsafe(ref column, (nuint)i)).StoreUnsafe(ref column, (nuint)i);
+            ((Vector256.LoadUnsafe(ref a, (nuint)i) * f) + Vector256.LoadUnsafe(ref column, (nuint)i)).StoreUnsafe(ref column, (nuint)i);
     }
 }
