@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using UglyToad.PdfPig;
 
 namespace BlockingTemplates.Cli.Tests;
@@ -29,6 +30,25 @@ public sealed class DemoTests
         Assert.True(guide.Length < 1_000_000);
         using var pdf = PdfDocument.Open(guide);
         Assert.True(pdf.NumberOfPages > 15);
+    }
+
+    [Fact]
+    public async Task Without_the_processor_s_vectors_the_packet_has_the_same_bytes()
+    {
+        using var bench = new Bench();
+        var file = bench.Write("small.jsonc", Pieces.Small(more: """, "sheets": { "paper": "A3" }"""));
+        Assert.Equal(0, (await Bench.RunAsync("plan", file, "--out", bench.At("with"))).Code);
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "blocking-templates.dll"), "plan", file, "--out", bench.At("without")]) { RedirectStandardOutput = true };
+        start.Environment["DOTNET_EnableHWIntrinsic"] = "0";
+        using var process = Process.Start(start)!;
+        await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        Assert.Equal(0, process.ExitCode);
+        var files = bench.Files();
+        var with = files.Where(f => f.Key.StartsWith("with/", StringComparison.Ordinal)).ToList();
+        Assert.True(with.Count > Packet.Length);
+        Assert.All(with, f => Assert.True(f.Value.AsSpan().SequenceEqual(files[f.Key.Replace("with/", "without/", StringComparison.Ordinal)]), f.Key));
+        Assert.Contains("\"residual\"", System.Text.Encoding.UTF8.GetString(files["with/plan.json"]), StringComparison.Ordinal); // with the cloth
     }
 
     [Fact]
