@@ -57,9 +57,10 @@ internal sealed class PageProgram : IAsyncDisposable
             throw new InvalidOperationException("The edit has no plan.");
     }
 
-    /// <summary>Listens until the newest version has its cloth, and takes that answer.</summary>
-    public async Task ClothAsync(string id)
+    /// <summary>Listens until the newest version has its cloth, and takes that answer; how long the engine worked on it, from its first word to its last.</summary>
+    public async Task<TimeSpan> ClothAsync(string id)
     {
+        long began = 0, ended = 0;
         await using var events = await _client.GetStreamAsync($"/api/copies/{id}/events");
         using var reader = new StreamReader(events);
         while (await reader.ReadLineAsync() is { } line)
@@ -67,6 +68,9 @@ internal sealed class PageProgram : IAsyncDisposable
             if (!line.StartsWith("data:", StringComparison.Ordinal))
                 continue;
             using var told = JsonDocument.Parse(line[5..]);
+            ended = Stopwatch.GetTimestamp();
+            if (began == 0 && told.RootElement.GetProperty("part").ValueKind == JsonValueKind.Number)
+                began = ended;
             if (told.RootElement.GetProperty("answeredVersion") is { ValueKind: JsonValueKind.Number } version && version.GetInt64() == _versions[id] && told.RootElement.GetProperty("answeredStage").GetInt32() > 0)
                 break;
         }
@@ -74,6 +78,7 @@ internal sealed class PageProgram : IAsyncDisposable
         using var answer = JsonDocument.Parse(await _client.GetByteArrayAsync($"/api/copies/{id}/answer"));
         if (!answer.RootElement.GetProperty("answer").GetProperty("isFinal").GetBoolean())
             throw new InvalidOperationException("The last answer is not final.");
+        return Stopwatch.GetElapsedTime(began, ended);
     }
 
     public async ValueTask DisposeAsync()

@@ -8,7 +8,7 @@ namespace BlockingTemplates.Web.Stages;
 /// </remarks>
 internal sealed class StageRuns(IReadOnlyList<Stage> stages, Action changed) : IDisposable
 {
-    private static readonly TimeSpan _pause = TimeSpan.FromMilliseconds(60);
+    private static readonly TimeSpan _pause = TimeSpan.FromMilliseconds(30);
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _quick = new(1);
     private readonly SemaphoreSlim _slow = new(1);
