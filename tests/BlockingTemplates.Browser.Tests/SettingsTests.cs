@@ -78,12 +78,21 @@ public class SettingsTests(Chromium chromium)
         await Expect(screen.Field("wires.owned[0].length")).ToHaveValueAsync("60");
         await page.GetByRole(AriaRole.Button, new() { Name = "Leave out Wires at hand, 1" }).ClickAsync();
         await Expect(screen.Field("wires.owned[0].length")).ToHaveCountAsync(0);
+        foreach (var name in new[] { "count", "depth" })
+        {
+            // What one empties stays in sight while one is in it.
+            await screen.Field($"piece.edges.left.points.{name}").FillAsync("");
+            await Expect(screen.Field($"piece.edges.left.points.{name}")).ToBeFocusedAsync();
+            await Expect(screen.Field($"piece.edges.left.points.{name}")).ToBeVisibleAsync();
+        }
+
         await screen.Field("piece.pair[0]").FillAsync("");
         await screen.Field("piece.pair[1]").FillAsync("");
         await screen.KeptAsync();
         file = await FileAsync(server, "p1");
         Assert.False(file.TryGetProperty("wires", out var wires) && wires.TryGetProperty("owned", out _));
         Assert.False(file.GetProperty("piece").TryGetProperty("pair", out _));
+        Assert.False(file.GetProperty("piece").GetProperty("edges").TryGetProperty("left", out var left) && left.TryGetProperty("points", out _));
     }
 
     [BrowserFact]

@@ -12,6 +12,9 @@ export function shown(text, path) {
   return found.type === "string" || found.type === "boolean" ? String(found.value) : "";
 }
 
+// Whether one types in a field at or under one of some places: what holds it stays open then, emptied or not.
+export const isTyping = paths => paths.some(p => document.activeElement?.dataset?.path?.startsWith(p));
+
 export const problemsAt = (answer, path) => (answer?.problems ?? []).filter(p => p.path === path || p.path.startsWith(`${path}.`) || p.path.startsWith(`${path}[`));
 
 // Fields whose text follows the project, but not while one types in them.

@@ -1,6 +1,6 @@
 // Measure: the kind of piece, its finished size, what the tape said, and what else the plan needs to know.
 import { html, nothing } from "/vendor/lit-html/lit-html.js";
-import { choice, field, notes, problems, shown, yesNo } from "/fields.js";
+import { choice, field, isTyping, notes, problems, shown, yesNo } from "/fields.js";
 import { lineOffset, put, value, without, withNumbersAs } from "/project.js";
 import { isLength } from "/schema.js";
 import { show, switchLayers } from "/pictures.js";
@@ -92,7 +92,7 @@ function room(work, which, kind, unit) {
   const names = new Map(all.map(f => [f.path, f.label]));
   const withLetter = f => field(work, { ...f, letter: byLetter.get(f.letterOf ?? f.path), place: kind.byCorners ? null : f.path });
   const more = all.filter(f => f.isMore);
-  const isOpen = more.some(f => shown(work.text, f.path) !== "");
+  const isOpen = more.some(f => shown(work.text, f.path) !== "") || isTyping(more.map(f => f.path));
   return html`<div class="room" data-room=${which}>${drawing(work, which, names)}<div class="fields">${all.filter(f => !f.isMore).map(withLetter)}</div></div>
     ${more.length ? html`<details ?open=${isOpen}><summary>More measurements</summary><div class="row">${more.map(f => field(work, f))}</div></details>` : nothing}`;
 }

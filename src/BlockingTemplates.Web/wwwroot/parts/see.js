@@ -67,7 +67,7 @@ const table = (name, heads, rows) => html`<div class="table" tabindex="0" role="
 // Pins, combs and wires side by side for each edge; the maker decides.
 function waysToHold(work, plan) {
   if (!plan.advice.length) return nothing;
-  const hold = a => html`<button type="button" @click=${() => work.edit(text => put(text, `piece.edges.${a.words.edge}.hold`, a.hold))}>Hold the ${a.words.edge} edge by ${a.words.suggested}</button>`;
+  const hold = a => html`<button type="button" @click=${() => work.edit(text => put(text, ["piece", "edges", a.words.edge, "hold"], a.hold))}>Hold the ${a.words.edge} edge by ${a.words.suggested}</button>`;
   return html`<section class="card" aria-labelledby="ways-head"><h2 id="ways-head">Ways to hold each edge</h2>
     <p class="hint">Each edge by itself, ${plan.adviceFor}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools. Which way is taken is said under Measure, at the edge.</p>
     ${table("Table of the ways to hold each edge", ["Edge", "By pins", "By combs", "By wires", "Planned", "Suggested", "Take it"], plan.advice.map(a => [a.words.edge, a.words.pins, a.words.combs, a.words.wires, a.words.planned, a.words.suggested, a.isPlanned ? "as planned" : hold(a)]))}

@@ -1,6 +1,6 @@
 // Everything else that the plan goes by, card by card.
 import { html } from "/vendor/lit-html/lit-html.js";
-import { bothWays, choice, field, list, pair } from "/fields.js";
+import { bothWays, choice, field, isTyping, list, pair } from "/fields.js";
 import { put, value } from "/project.js";
 import { ask } from "/api.js";
 
@@ -94,13 +94,13 @@ function mats(work, unit) {
 function alongEdges(work, edges, unit) {
   return card("Stitches, rows and points along the edges", edges.map(e => {
     const [at, points] = [`piece.edges.${e}`, `piece.edges.${e}.points`];
-    const hasMore = value(work.text, points) || value(work.text, `${at}.stations`);
+    const isOpen = Boolean(value(work.text, points) || value(work.text, `${at}.stations`)) || isTyping([points, `${at}.stations`]);
     return html`<fieldset class="row"><legend>${capital(e)} edge</legend>
       ${field(work, { path: `${at}.count`, label: "Counted", isCount: true })}
       ${choice(work, `${at}.of`, "of", "stitches")}
       ${choice(work, `${at}.hold`, "Held by", "pins")}
       ${field(work, { path: `${at}.every`, label: "A mark every so many", isCount: true })}</fieldset>
-    <details class="inner" ?open=${hasMore}><summary>Points, scallops and known stitches of the ${e} edge</summary>
+    <details class="inner" ?open=${isOpen}><summary>Points, scallops and known stitches of the ${e} edge</summary>
       <div class="row">
         ${field(work, { path: `${points}.count`, label: "Points", isCount: true, group: points })}
         ${field(work, { path: `${points}.depth`, label: "Tips stand out by", unit, group: points })}
