@@ -6,7 +6,7 @@ namespace BlockingTemplates.Browser.Tests;
 internal sealed class Screen : IAsyncDisposable
 {
     private static readonly string? Pictures = Environment.GetEnvironmentVariable("BLOCKING_TEMPLATES_SCREENSHOTS");
-    private const int MostWaitMs = 20_000;
+    private const int MostWaitMs = 60_000; // patience with a busy machine, no measure of speed
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = new();
 

@@ -15,8 +15,12 @@ namespace BlockingTemplates.Drawing.Guides;
 /// <param name="Why">Why, in one sentence.</param>
 public sealed record AdviceWords(string Edge, string Pins, string Combs, string Wires, string Planned, string Suggested, string Why)
 {
-    /// <summary>What the star says.</summary>
-    public const string Star = "*: more than you own.";
+    /// <summary>What the star says, or null where nothing is starred.</summary>
+    public static string? Star(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Advice.SelectMany(a => a.Ways).Any(w => w.IsOwned == false) ? "*: more than you own." : null;
+    }
 
     /// <summary>The advice of a plan, edge by edge.</summary>
     public static IReadOnlyList<AdviceWords> Of(Plan plan)

@@ -73,8 +73,8 @@ internal static class HoldingLists
         flow.Gap(1);
         table.Draw(flow, [.. AdviceWords.Of(plan).Select(a => (IReadOnlyList<string>)[a.Edge, a.Pins, a.Combs, a.Wires, a.Planned, a.Suggested])]);
         flow.Gap(1);
-        if (plan.Advice.SelectMany(a => a.Ways).Any(w => w.IsOwned == false))
-            flow.Paragraph(AdviceWords.Star, TextStyle.Small);
+        if (AdviceWords.Star(plan) is { } star)
+            flow.Paragraph(star, TextStyle.Small);
         foreach (var advice in plan.Advice)
             flow.Point(advice.Why, TextStyle.Small);
     }

@@ -22,5 +22,6 @@ internal sealed record PlanAnswer(
     IReadOnlyList<WireWords> Wires,
     IReadOnlyList<AdviceAnswer> Advice,
     string AdviceFor,
+    string? AdviceStar,
     IReadOnlyList<string> Files,
     IReadOnlyList<string> Cautions);

@@ -46,6 +46,7 @@ internal static class PlanAnswering
             WireWords.Of(plan),
             [.. AdviceWords.Of(plan).Zip(plan.Advice, (words, a) => new AdviceAnswer(words, Words.For(a.Suggested), plan.Pins.Edges[a.Edge].Treatment.Hold == a.Suggested))],
             AdviceWords.CountedFor(plan),
+            AdviceWords.Star(plan),
             PartFiles.Names(parts),
             CautionRules.For(plan.Project.Fabric.Fibre, plan.Project.Set, plan.Project.Sheets.Use));
     }

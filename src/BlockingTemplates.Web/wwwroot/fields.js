@@ -66,7 +66,7 @@ export function yesNo(work, path, label, how) {
     @change=${e => work.edit(text => put(text, path, e.target.checked))}><label for=${id}>${label}</label>${how ? html`<span class="how" id="${id}-how">${how}</span>` : nothing}</div>`;
 }
 
-export const choice = (work, path, label, unsaid, how) => field(work, { path, label, how, unsaid, choices: choices(steps(path)) });
+export const choice = (work, path, label, unsaid, group) => field(work, { path, label, unsaid, group, choices: choices(steps(path)) });
 
 // Two values in a list, lengths unless they are text; one alone where the file may say so.
 export function pair(work, path, labels, { unit, mayBeOne, group, isText } = {}) {
@@ -99,10 +99,10 @@ export function bothWays(work, path, label, how) {
   if (said && typeof said === "object") return html`
     ${field(work, { path: `${path}.along`, label: `${label} along the rows`, how, group: path })}
     <div>${field(work, { path: `${path}.across`, label: `${label} across the rows`, group: path })}
-      <button type="button" class="link" @click=${() => work.edit(text => put(text, path, shown(text, `${path}.along`) || "0"))}>The same both ways</button></div>`;
+      <button type="button" class="link" @click=${() => work.edit(text => put(text, path, shown(text, `${path}.along`) || null))}>The same both ways</button></div>`;
   return html`<div>${field(work, { path, label, how })}
     <button type="button" class="link" @click=${() => work.edit(text => {
-      const one = shown(text, path) || "0";
+      const one = shown(text, path) || null;
       return put(put(put(text, path, {}), `${path}.along`, one), `${path}.across`, one);
     })}>${label} differently along and across</button></div>`;
 }

@@ -42,6 +42,7 @@ public class HoldingReadingTests
         Assert.Equal(new WetChange(-0.04, -0.04), Reading.Clean(Reading.Triangle(", \"fabric\": { \"wetChange\": -0.04 }")).Fabric.WetChange);
         Assert.Equal(new WetChange(-0.04, 0.02), Reading.Clean(Reading.Triangle(", \"fabric\": { \"measured\": \"dry\", \"wetChange\": { \"along\": -0.04, \"across\": 0.02 } }")).Fabric.WetChange);
         Assert.Null(Reading.Clean(Reading.Triangle(", \"fabric\": { \"wetChange\": null }")).Fabric.WetChange);
+        Assert.Null(Reading.Clean(Reading.Triangle(", \"fabric\": { \"measured\": \"dry\", \"wetChange\": { \"along\": null, \"across\": null } }")).Fabric.WetChange);
     }
 
     [Theory]

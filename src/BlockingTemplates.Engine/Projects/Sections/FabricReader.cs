@@ -55,7 +55,8 @@ internal static class FabricReader
         {
             // The records of the two changes have the same names.
             var section = Section.Open<SpringBackSection>(place, what, reading);
-            return (reading.Number(section["along"], least, most) ?? 0, reading.Number(section["across"], least, most) ?? 0);
+            var (along, across) = (reading.Number(section["along"], least, most), reading.Number(section["across"], least, most));
+            return along is null && across is null ? null : (along ?? 0, across ?? 0);
         }
 
         if (place.Kind != JsonPlaceKind.Number)

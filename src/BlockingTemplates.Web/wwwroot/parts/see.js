@@ -71,7 +71,7 @@ function waysToHold(work, plan) {
   return html`<section class="card" aria-labelledby="ways-head"><h2 id="ways-head">Ways to hold each edge</h2>
     <p class="hint">Each edge by itself, ${plan.adviceFor}, its corner pins left out. The suggestion is no more than that: you know your cloth and your tools. Which way is taken is said under Measure, at the edge.</p>
     ${table("Table of the ways to hold each edge", ["Edge", "By pins", "By combs", "By wires", "Planned", "Suggested", "Take it"], plan.advice.map(a => [a.words.edge, a.words.pins, a.words.combs, a.words.wires, a.words.planned, a.words.suggested, a.isPlanned ? "as planned" : hold(a)]))}
-    ${plan.advice.some(a => [a.words.pins, a.words.combs, a.words.wires].some(w => w.endsWith("*"))) ? html`<p class="hint">*: more than you own.</p>` : nothing}
+    ${plan.adviceStar ? html`<p class="hint">${plan.adviceStar}</p>` : nothing}
     <ul>${plan.advice.map(a => html`<li>${a.words.why}</li>`)}</ul></section>`;
 }
 

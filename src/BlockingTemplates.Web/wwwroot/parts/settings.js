@@ -105,8 +105,8 @@ function alongEdges(work, edges, unit) {
         ${field(work, { path: `${points}.count`, label: "Points", isCount: true, group: points })}
         ${field(work, { path: `${points}.depth`, label: "Tips stand out by", unit, group: points })}
         ${field(work, { path: `${points}.unblockedDepth`, label: "Unblocked by", unit, group: points })}
-        ${choice(work, `${points}.shape`, "Shape", "point")}
-        ${choice(work, `${points}.valleys`, "Valleys", "free")}</div>
+        ${choice(work, `${points}.shape`, "Shape", "point", points)}
+        ${choice(work, `${points}.valleys`, "Valleys", "free", points)}</div>
       ${list(work, `${at}.stations`, { what: `a known stitch or row of the ${e} edge`, legend: i => `Known place ${i + 1}, ${e} edge`, blank: () => ({ stitch: 1, at: null }), entry: station => html`
         ${field(work, { path: `${station}.stitch`, label: "Stitch or row", isCount: true, isAsked: true })}
         ${field(work, { path: `${station}.at`, label: "Lies unblocked at", unit })}
